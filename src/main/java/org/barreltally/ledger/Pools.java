@@ -1,0 +1,103 @@
+package org.barreltally.ledger;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import jakarta.transaction.Transactional;
+import java.util.List;
+
+/**
+ * The pools from which jars are promised: one per container and grade. A lot's jars change pool when
+ * the lot is graded again, and cannot be promised while it is held.
+ */
+@ApplicationScoped
+public class Pools {
+
+  /** What can be promised of one container and grade, in pieces. */
+  public record Pool(
+      String container, String grade, long onHand, long held, long reserved, long out) {
+
+    /** What can still be promised; below zero it is a to-do. */
+    public long available() {
+      return onHand - held - reserved - out;
+    }
+  }
+
+  private final EntityManager entities;
+
+  public Pools(EntityManager entities) {
+    this.entities = entities;
+  }
+
+  /** The pools, by container and grade; a filter that is null lets all through. */
+  public List<Pool> list(String container, String grade) {
+    List<?> rows =
+        entities
+            .createNativeQuery(
+                "SELECT container, grade, on_hand, held, reserved, out FROM availability"
+                    + " WHERE container = coalesce(CAST(:container AS text), container)"
+                    + " AND grade = coalesce(CAST(:grade AS text), grade) ORDER BY container, grade")
+            .setParameter("container", container)
+            .setParameter("grade", grade)
+            .getResultList();
+    return rows.stream()
+        .map(Object[].class::cast)
+        .map(
+            c ->
+                new Pool(
+                    (String) c[0], (String) c[1], (long) c[2], (long) c[3], (long) c[4], (long) c[5]))
+        .toList();
+  }
+
+  /** Moves a lot's jars to the pool of another grade. */
+  @Transactional
+  public void regrade(String lot, String grade) {
+    change(lot, "grade = :to", grade);
+  }
+
+  /** Takes a lot's jars out of what can be promised, or puts them back. */
+  @Transactional
+  public void hold(String lot, boolean held) {
+    change(lot, "held = :to", held);
+  }
+
+  /**
+   * Takes the lot's jars out of their pools, changes the items, and adds them to the pools again.
+   * The balance rows are locked first, as every posting does, so none slips in between.
+   */
+  private void change(String lot, String assignment, Object to) {
+    entities.flush();
+    entities
+        .createNativeQuery(
+            "SELECT b.amount FROM balances b JOIN items i ON i.id = b.item"
+                + " WHERE i.lot = :lot ORDER BY b.place, b.item FOR UPDATE OF b")
+        .setParameter("lot", lot)
+        .getResultList();
+    shift(lot, -1);
+    entities
+        .createNativeQuery(
+            "UPDATE items SET " + assignment + " WHERE lot = :lot AND container IS NOT NULL")
+        .setParameter("to", to)
+        .setParameter("lot", lot)
+        .executeUpdate();
+    shift(lot, 1);
+  }
+
+  private void shift(String lot, int sign) {
+    entities
+        .createNativeQuery(
+            """
+            INSERT INTO availability AS a (container, grade, on_hand, held, reserved, out)
+            SELECT i.container, i.grade, :sign * sum(b.amount),
+              :sign * coalesce(sum(b.amount) FILTER (WHERE i.held AND p.kind = 'home'), 0), 0,
+              :sign * coalesce(sum(b.amount) FILTER (WHERE p.kind = 'out'), 0)
+            FROM items i JOIN balances b ON b.item = i.id JOIN places p ON p.code = b.place
+            WHERE i.lot = :lot AND i.container IS NOT NULL AND p.kind IN ('home', 'out')
+            GROUP BY i.container, i.grade ORDER BY i.container, i.grade
+            ON CONFLICT (container, grade) DO UPDATE SET on_hand = a.on_hand + excluded.on_hand,
+              held = a.held + excluded.held, out = a.out + excluded.out
+            """)
+        .setParameter("sign", sign)
+        .setParameter("lot", lot)
+        .executeUpdate();
+  }
+}
