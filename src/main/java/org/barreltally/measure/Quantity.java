@@ -6,8 +6,8 @@ import org.barreltally.refusal.InvalidField;
 
 /**
  * A decimal number and its unit, as typed: {@code 486.5 lb}. At most 12 significant digits, and at
- * most 12 before or after the decimal point. Equal when unit and number are, however many zeros
- * end the number. May be negative: a temperature or a difference can be.
+ * most 12 before or after the decimal point. Equal when unit and number are, however many zeros end
+ * the number. May be negative: a temperature or a difference can be.
  */
 public record Quantity(BigDecimal value, Unit unit) {
 

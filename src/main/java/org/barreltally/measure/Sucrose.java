@@ -38,8 +38,9 @@ public final class Sucrose {
   }
 
   /**
-   * The °Brix of a solution that has the given density (kg/m³) at the given temperature: the inverse
-   * of {@link #density}, to 1e-9 °Brix or better. Newton's method, falling back on bisection.
+   * The °Brix of a solution that has the given density (kg/m³) at the given temperature: the
+   * inverse of {@link #density}, to 1e-9 °Brix or better. Newton's method, falling back on
+   * bisection.
    *
    * @throws OutsideDensityRange when no solution of 0..70 °Brix has it, or celsius is not 0..100
    */

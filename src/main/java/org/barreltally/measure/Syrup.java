@@ -1,8 +1,8 @@
 package org.barreltally.measure;
 
 /**
- * Syrup (or sap) of a true °Brix, 0 to 70: how mass, volume and weight in air belong together. Grams
- * are true mass unless they are called weight.
+ * Syrup (or sap) of a true °Brix, 0 to 70: how mass, volume and weight in air belong together.
+ * Grams are true mass unless they are called weight.
  */
 public record Syrup(double brix) {
 

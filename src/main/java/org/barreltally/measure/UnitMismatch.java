@@ -13,7 +13,10 @@ public final class UnitMismatch extends Refusal {
         "unit-mismatch",
         "The unit does not fit",
         "%s cannot be turned into %s. Give a unit of %s."
-            .formatted(given.code(), needed.code(), needed.dimension().name().toLowerCase(java.util.Locale.ROOT)),
+            .formatted(
+                given.code(),
+                needed.code(),
+                needed.dimension().name().toLowerCase(java.util.Locale.ROOT)),
         "unit");
     this.given = given;
     this.needed = needed;
