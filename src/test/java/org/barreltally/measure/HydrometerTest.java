@@ -50,6 +50,13 @@ class HydrometerTest {
     assertTrue(on60 < 66.8 && on60 > 66.4, () -> "read " + on60);
   }
 
+  /** By hand: glass of 25e-6 per °C grows by 0.1736 percent from 60 to 185 °F (69.44 °C). */
+  @Test
+  void warm_glass_displaces_more() {
+    double shown = Sucrose.density(Hydrometer.reading(66.9, 85, REFERENCE_60F), REFERENCE_60F);
+    assertEquals(1.001736, shown / Sucrose.density(66.9, 85), 1e-6);
+  }
+
   @Test
   void reading_and_true_brix_undo_each_other() {
     Random random = new Random(SEED);
