@@ -43,7 +43,10 @@ public class Days {
     return LocalDate.ofInstant(instant, zone);
   }
 
-  /** The instant that stands for a day on which something happened: noon, or now if that is not past. */
+  /**
+   * The instant that stands for a day on which something happened: noon, or now if that is not
+   * past.
+   */
   public Instant during(LocalDate day) {
     Instant noon = day.atTime(LocalTime.NOON).atZone(zone).toInstant();
     Instant now = now();
@@ -72,7 +75,10 @@ public class Days {
     return day;
   }
 
-  /** Checks an instant at which something is said to have happened, as {@link #happened(LocalDate, String)}. */
+  /**
+   * Checks an instant at which something is said to have happened, as {@link #happened(LocalDate,
+   * String)}.
+   */
   public Instant happened(Instant at, String field) {
     if (at == null) {
       throw new InvalidField(field, "Give the time it happened, for example 2026-03-14T16:30:00Z.");

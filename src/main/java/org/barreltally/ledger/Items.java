@@ -74,6 +74,11 @@ public class Items {
   private static Item read(Object row) {
     Object[] c = (Object[]) row;
     return new Item(
-        (UUID) c[0], (String) c[1], (String) c[2], (BigDecimal) c[3], (String) c[4], (Boolean) c[5]);
+        (UUID) c[0],
+        (String) c[1],
+        (String) c[2],
+        (BigDecimal) c[3],
+        (String) c[4],
+        (Boolean) c[5]);
   }
 }

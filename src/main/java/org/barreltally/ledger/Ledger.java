@@ -78,8 +78,7 @@ public class Ledger {
     if (MovementKind.of((String) header[0]) == MovementKind.REVERSAL) {
       throw new CannotBeTakenBack(id, "it is a reversal; enter what is right as a new movement");
     }
-    return post(
-        new Movement(MovementKind.REVERSAL, (Instant) header[1], reason, opposite(id)), id);
+    return post(new Movement(MovementKind.REVERSAL, (Instant) header[1], reason, opposite(id)), id);
   }
 
   private UUID post(Movement movement, UUID reverses) {

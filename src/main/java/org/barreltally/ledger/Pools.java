@@ -6,8 +6,8 @@ import jakarta.transaction.Transactional;
 import java.util.List;
 
 /**
- * The pools from which jars are promised: one per container and grade. A lot's jars change pool when
- * the lot is graded again, and cannot be promised while it is held.
+ * The pools from which jars are promised: one per container and grade. A lot's jars change pool
+ * when the lot is graded again, and cannot be promised while it is held.
  */
 @ApplicationScoped
 public class Pools {
@@ -44,7 +44,12 @@ public class Pools {
         .map(
             c ->
                 new Pool(
-                    (String) c[0], (String) c[1], (long) c[2], (long) c[3], (long) c[4], (long) c[5]))
+                    (String) c[0],
+                    (String) c[1],
+                    (long) c[2],
+                    (long) c[3],
+                    (long) c[4],
+                    (long) c[5]))
         .toList();
   }
 

@@ -112,7 +112,8 @@ public class Reservations {
   private static SortedMap<Pool, Long> byPool(List<Line> lines) {
     SortedMap<Pool, Long> byPool = new TreeMap<>();
     lines.forEach(
-        line -> byPool.merge(new Pool(line.container(), line.grade()), line.pieces(), Math::addExact));
+        line ->
+            byPool.merge(new Pool(line.container(), line.grade()), line.pieces(), Math::addExact));
     return byPool;
   }
 

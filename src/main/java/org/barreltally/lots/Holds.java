@@ -72,8 +72,7 @@ public class Holds {
       throw new InvalidField("reason", "Say why the lot is " + (held ? "held." : "released."));
     }
     row.held(held);
-    entities.persist(
-        new HoldRow(ids.next(), code, held, reason, days.now(), recordedBy.user()));
+    entities.persist(new HoldRow(ids.next(), code, held, reason, days.now(), recordedBy.user()));
     pools.hold(code, held);
     return row.asLot();
   }

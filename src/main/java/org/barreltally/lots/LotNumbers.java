@@ -7,8 +7,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /**
- * Gives lots their codes: {@code S26-001} for syrup in bulk by season, {@code P260620-1} for jars by
- * the day they were packed.
+ * Gives lots their codes: {@code S26-001} for syrup in bulk by season, {@code P260620-1} for jars
+ * by the day they were packed.
  */
 @ApplicationScoped
 public class LotNumbers {

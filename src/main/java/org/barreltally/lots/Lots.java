@@ -69,9 +69,7 @@ public class Lots {
 
   /** Lots by code, after a code, at most so many. */
   public List<Lot> list(String after, int limit) {
-    return rows.find("code > ?1 order by code", after == null ? "" : after)
-        .page(0, limit)
-        .stream()
+    return rows.find("code > ?1 order by code", after == null ? "" : after).page(0, limit).stream()
         .map(LotRow::asLot)
         .toList();
   }

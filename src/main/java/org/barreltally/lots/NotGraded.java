@@ -9,6 +9,8 @@ public final class NotGraded extends Refusal {
         Kind.CONFLICT,
         "not-graded",
         "Not graded yet",
-        "Lot " + lot + " has no grade. Measure its light transmittance, taste it and record both first.");
+        "Lot "
+            + lot
+            + " has no grade. Measure its light transmittance, taste it and record both first.");
   }
 }

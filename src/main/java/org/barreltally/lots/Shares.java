@@ -19,15 +19,13 @@ final class Shares {
   /** The share of each ancestor in {@code lot}, nearest first. */
   static Map<String, Double> ofAncestors(String lot, List<Parent> above) {
     return spread(
-        lot,
-        above.stream().map(p -> new Link(p.child(), p.parent(), p.share())).toList());
+        lot, above.stream().map(p -> new Link(p.child(), p.parent(), p.share())).toList());
   }
 
   /** The share of {@code lot} in each descendant, nearest first. */
   static Map<String, Double> inDescendants(String lot, List<Parent> below) {
     return spread(
-        lot,
-        below.stream().map(p -> new Link(p.parent(), p.child(), p.share())).toList());
+        lot, below.stream().map(p -> new Link(p.parent(), p.child(), p.share())).toList());
   }
 
   private record Link(String from, String to, double share) {}

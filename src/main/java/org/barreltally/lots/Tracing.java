@@ -48,8 +48,7 @@ public class Tracing {
         seasonsOf(lot, links(above, Parent::child, code)));
   }
 
-  private static List<Parent> links(
-      List<Parent> links, Function<Parent, String> end, String code) {
+  private static List<Parent> links(List<Parent> links, Function<Parent, String> end, String code) {
     return links.stream().filter(link -> end.apply(link).equals(code)).toList();
   }
 

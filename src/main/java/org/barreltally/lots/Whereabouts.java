@@ -33,9 +33,7 @@ public class Whereabouts {
   public List<Jars> jars(Collection<String> lots) {
     return standing(lots, "NOT").stream()
         .map(Object[].class::cast)
-        .map(
-            c ->
-                new Jars((String) c[0], (String) c[1], (String) c[2], (String) c[3], (long) c[4]))
+        .map(c -> new Jars((String) c[0], (String) c[1], (String) c[2], (String) c[3], (long) c[4]))
         .toList();
   }
 

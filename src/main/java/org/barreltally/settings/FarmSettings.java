@@ -7,7 +7,9 @@ import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
-/** The settings a fresh installation has: US federal limits, usual instruments, capping at 180 °F. */
+/**
+ * The settings a fresh installation has: US federal limits, usual instruments, capping at 180 °F.
+ */
 @ApplicationScoped
 public class FarmSettings {
 

@@ -10,7 +10,9 @@ import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Function;
 
-/** What a posting must know of the items and places it touches, read after their rows are locked. */
+/**
+ * What a posting must know of the items and places it touches, read after their rows are locked.
+ */
 final class ItemFacts {
 
   record Fact(String lot, String container, String grade, boolean held) {}

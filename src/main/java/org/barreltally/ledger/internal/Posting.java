@@ -18,13 +18,15 @@ import org.barreltally.ledger.NotThatMuchThere;
 import org.barreltally.ledger.Transfer;
 
 /**
- * Writes one movement in two round trips, however many entries it has: one makes the missing balance
- * rows, locks all rows in sorted order and reads the items; one writes header, balances, entries and
- * availability. See src/docs/adr for the measurements behind it.
+ * Writes one movement in two round trips, however many entries it has: one makes the missing
+ * balance rows, locks all rows in sorted order and reads the items; one writes header, balances,
+ * entries and availability. See src/docs/adr for the measurements behind it.
  */
 public final class Posting {
 
-  /** Rows that other writers may want too are locked in this order, so no two can wait in a ring. */
+  /**
+   * Rows that other writers may want too are locked in this order, so no two can wait in a ring.
+   */
   private static final String LOCK =
       """
       INSERT INTO balances (place, item, amount, seq, below_zero)
