@@ -45,7 +45,7 @@ CREATE TABLE items (
   lot        text NOT NULL,
   container  text,
   -- grams of syrup in one piece, fixed at packing; null for syrup in bulk
-  grams_each numeric(14, 4),
+  grams_each numeric(16, 6),
   -- the pool in which pieces can be promised; these two follow the lot's grading and holds
   grade      text,
   held       boolean NOT NULL DEFAULT false,
