@@ -20,11 +20,21 @@ import org.postgresql.Driver;
 record DatabaseUrl(
     String jdbcUrl, String database, Optional<String> user, Optional<String> password) {
 
+  /** A name or address, an IPv6 address in brackets, and perhaps a port. */
+  private static final String HOST = "(?:\\[[0-9a-fA-F:.]+\\]|[^:/?@,\\[\\]\\s]+)(?::[0-9]{1,5})?";
+
+  private static final Pattern PORT = Pattern.compile(":([0-9]{1,5})(?=,|$)");
+  private static final int PORT_MAX = 65535;
+
   private static final Pattern FORM =
       Pattern.compile(
           "(?:jdbc:)?postgres(?:ql)?://"
               + "(?:(?<user>[^/?@:]*)(?::(?<password>[^/?@]*))?@)?"
-              + "(?<hosts>[^/?@\\s]+)/(?<database>[^/?\\s]+)(?:\\?(?<options>\\S*))?");
+              + "(?<hosts>"
+              + HOST
+              + "(?:,"
+              + HOST
+              + ")*)/(?<database>[^/?\\s]+)(?:\\?(?<options>\\S*))?");
 
   /**
    * Reads an address.
@@ -35,7 +45,7 @@ record DatabaseUrl(
    */
   static DatabaseUrl parse(String setting, String text) {
     Matcher parts = FORM.matcher(text);
-    if (!parts.matches()) {
+    if (!parts.matches() || !portsFit(parts.group("hosts"))) {
       throw unreadable(setting);
     }
     String options = Optional.ofNullable(parts.group("options")).orElse("");
@@ -61,6 +71,10 @@ record DatabaseUrl(
         read.getProperty("PGDBNAME"),
         Optional.ofNullable(parts.group("user")).map(DatabaseUrl::decoded),
         Optional.ofNullable(parts.group("password")).map(DatabaseUrl::decoded));
+  }
+
+  private static boolean portsFit(String hosts) {
+    return PORT.matcher(hosts).results().allMatch(p -> Integer.parseInt(p.group(1)) <= PORT_MAX);
   }
 
   private static CannotStart unreadable(String setting) {
