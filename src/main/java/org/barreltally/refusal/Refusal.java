@@ -52,8 +52,7 @@ public abstract class Refusal extends RuntimeException {
     }
   }
 
-  protected Refusal(
-      Kind kind, String code, String title, String detail, List<FieldError> errors) {
+  protected Refusal(Kind kind, String code, String title, String detail, List<FieldError> errors) {
     this(kind, code, title, detail);
     this.errors.addAll(errors);
   }
