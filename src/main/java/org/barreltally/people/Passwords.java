@@ -1,0 +1,149 @@
+package org.barreltally.people;
+
+import com.github.benmanes.caffeine.cache.Ticker;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import org.barreltally.people.internal.Attempts;
+import org.barreltally.people.internal.PasswordHash;
+import org.barreltally.people.internal.RecentPasswords;
+import org.barreltally.people.internal.Secrets;
+import org.barreltally.people.internal.Sessions;
+import org.barreltally.people.internal.Users;
+import org.barreltally.refusal.InvalidField;
+
+/**
+ * Judges and changes passwords. Judging is slow on purpose (a few tenths of a second), so a right
+ * one is remembered for a few minutes; wrong ones are counted, and an unknown user costs the same
+ * time as a wrong password.
+ */
+@ApplicationScoped
+public class Passwords {
+
+  /** The shortest password a person may choose, in characters. */
+  public static final int LENGTH_MIN = 12;
+
+  /** The longest password that is looked at, in characters. */
+  public static final int LENGTH_MAX = 200;
+
+  /** Attempts for one user name within {@link #ATTEMPTS_WINDOW}. */
+  public static final int ATTEMPTS_MAX = 10;
+
+  static final Duration ATTEMPTS_WINDOW = Duration.ofMinutes(5);
+
+  /** Hashing uses one processor fully; more at once than there are would only starve the rest. */
+  private static final int HASHING_AT_ONCE = Runtime.getRuntime().availableProcessors();
+
+  private static final Duration HASHING_WAIT = Duration.ofSeconds(5);
+
+  private final Users users;
+  private final Secrets secrets;
+  private final Sessions sessions;
+  private final RecentPasswords recent;
+  private final Attempts attempts =
+      new Attempts(ATTEMPTS_MAX, ATTEMPTS_WINDOW, Ticker.systemTicker());
+  private final Semaphore hashing = new Semaphore(HASHING_AT_ONCE, true);
+  private final PasswordHash nobody;
+
+  @Inject
+  Passwords(Users users, Secrets secrets, Sessions sessions, RecentPasswords recent) {
+    this.users = users;
+    this.secrets = secrets;
+    this.sessions = sessions;
+    this.recent = recent;
+    this.nobody = PasswordHash.ofNobody(secrets);
+  }
+
+  /** Who this name and password were right for a moment ago; costs microseconds. */
+  public Optional<Person> recall(String name, String password) {
+    return recent.recall(normal(name), password);
+  }
+
+  /**
+   * Who this name and password belong to, empty if they do not fit.
+   *
+   * @throws TooManyAttempts if too many wrong ones were tried for this name
+   */
+  public Optional<Person> judge(String name, String password) {
+    String user = normal(name);
+    if (user.length() > LENGTH_MAX || password.length() > LENGTH_MAX) {
+      return Optional.empty();
+    }
+    return recent.recall(user, password, () -> judgeSlowly(user, password));
+  }
+
+  /**
+   * Replaces the password of {@code person}. Their sessions end and the old password is forgotten
+   * at once by this process, by other copies within minutes. Tokens stay: they are revoked apart.
+   *
+   * @throws WrongPassword if {@code current} is not the present one
+   * @throws InvalidField if {@code next} is too short or too long
+   */
+  public void change(String name, String current, String next) {
+    if (next == null || next.length() < LENGTH_MIN || next.length() > LENGTH_MAX) {
+      throw new InvalidField(
+          "next", "Choose a password of " + LENGTH_MIN + " to " + LENGTH_MAX + " characters.");
+    }
+    if (current == null || current.length() > LENGTH_MAX) {
+      throw new WrongPassword();
+    }
+    attempts.count(name);
+    Users.Known known = users.named(name).orElseThrow(WrongPassword::new);
+    if (!slowly(() -> PasswordHash.read(known.passwordHash()).matches(current))) {
+      throw new WrongPassword();
+    }
+    attempts.clear(name);
+    if (!users.replaceHash(known.person().id(), known.passwordHash(), hash(next))) {
+      throw new WrongPassword();
+    }
+    recent.forget(known.person().id());
+    sessions.endAllOf(known.person().id());
+  }
+
+  /** The stored form of a new password. */
+  String hash(String password) {
+    return slowly(
+        () -> PasswordHash.of(password, secrets.salt(), PasswordHash.ITERATIONS).stored());
+  }
+
+  private Optional<Person> judgeSlowly(String name, String password) {
+    attempts.count(name);
+    Optional<Users.Known> known = users.named(name);
+    PasswordHash stored = known.map(k -> PasswordHash.read(k.passwordHash())).orElse(nobody);
+    if (!slowly(() -> stored.matches(password)) || known.isEmpty()) {
+      return Optional.empty();
+    }
+    attempts.clear(name);
+    if (stored.isWeakerThan(PasswordHash.ITERATIONS)) {
+      users.replaceHash(known.get().person().id(), known.get().passwordHash(), hash(password));
+    }
+    return known.map(Users.Known::person);
+  }
+
+  private <T> T slowly(Supplier<T> work) {
+    boolean mayHash = false;
+    try {
+      mayHash = hashing.tryAcquire(HASHING_WAIT.toMillis(), TimeUnit.MILLISECONDS);
+      if (!mayHash) {
+        throw new TooManyAttempts(HASHING_WAIT);
+      }
+      return work.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new TooManyAttempts(HASHING_WAIT);
+    } finally {
+      if (mayHash) {
+        hashing.release();
+      }
+    }
+  }
+
+  private static String normal(String name) {
+    return name.strip().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,58 @@
+package org.barreltally.people.internal;
+
+import com.github.benmanes.caffeine.cache.Ticker;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.nio.charset.StandardCharsets;
+import java.security.GeneralSecurityException;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Supplier;
+import javax.crypto.Mac;
+import javax.crypto.spec.SecretKeySpec;
+import org.barreltally.people.Person;
+
+/**
+ * Names and passwords that proved right within the last minutes, kept only as HMAC-SHA-256 under a
+ * random key that this process never shows, so that memory holds no password.
+ */
+@ApplicationScoped
+public class RecentPasswords {
+
+  private static final Duration TIME = Duration.ofMinutes(5);
+  private static final String HMAC = "HmacSHA256";
+
+  private final Remembered<Person> remembered = new Remembered<>(TIME, Ticker.systemTicker());
+  private final SecretKeySpec key;
+
+  @Inject
+  RecentPasswords(Secrets secrets) {
+    key = new SecretKeySpec(secrets.bytes(32), HMAC);
+  }
+
+  public Optional<Person> recall(String name, String password) {
+    return remembered.get(keyed(name, password));
+  }
+
+  /** The person remembered, or else the one {@code judge} finds, who is then remembered. */
+  public Optional<Person> recall(String name, String password, Supplier<Optional<Person>> judge) {
+    return remembered.get(keyed(name, password), k -> judge.get());
+  }
+
+  public void forget(UUID id) {
+    remembered.forgetIf(person -> person.id().equals(id));
+  }
+
+  private byte[] keyed(String name, String password) {
+    try {
+      Mac mac = Mac.getInstance(HMAC);
+      mac.init(key);
+      mac.update(name.getBytes(StandardCharsets.UTF_8));
+      mac.update((byte) 0);
+      return mac.doFinal(password.getBytes(StandardCharsets.UTF_8));
+    } catch (GeneralSecurityException e) {
+      throw new IllegalStateException("every Java has HMAC-SHA-256", e);
+    }
+  }
+}

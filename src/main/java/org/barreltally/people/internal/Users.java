@@ -1,0 +1,82 @@
+package org.barreltally.people.internal;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+import javax.sql.DataSource;
+import org.barreltally.people.Person;
+import org.barreltally.people.Role;
+
+/** The rows of {@code users}. */
+@ApplicationScoped
+public class Users {
+
+  /** A person with the stored form of their password. */
+  public record Known(Person person, String passwordHash) {}
+
+  private final DataSource database;
+
+  @Inject
+  Users(DataSource database) {
+    this.database = database;
+  }
+
+  /** The user of this name, which is in lower case. */
+  public Optional<Known> named(String name) {
+    return new Statement(
+            database,
+            "select id, name, display_name, role, password_hash from users where name = ?",
+            name)
+        .first(row -> new Known(person(row), row.getString("password_hash")));
+  }
+
+  /** Adds a user unless the name is taken. Says whether it was added. */
+  public boolean add(Person person, String passwordHash, Instant at) {
+    return new Statement(
+                database,
+                """
+                insert into users (id, name, display_name, password_hash, role, created_at)
+                values (?, ?, ?, ?, ?, ?) on conflict (name) do nothing""",
+                person.id(),
+                person.name(),
+                person.displayName(),
+                passwordHash,
+                person.role().code(),
+                at)
+            .run()
+        == 1;
+  }
+
+  /** Whether there is any user at all. */
+  public boolean any() {
+    return new Statement(database, "select 1 from users limit 1").first(row -> true).isPresent();
+  }
+
+  /**
+   * Replaces the password's hash if it is still {@code before}, so that two changes at once do not
+   * both count. Says whether it was replaced.
+   */
+  public boolean replaceHash(UUID id, String before, String after) {
+    return new Statement(
+                database,
+                "update users set password_hash = ? where id = ? and password_hash = ?",
+                after,
+                id,
+                before)
+            .run()
+        == 1;
+  }
+
+  /** Reads a person from a row that has the columns id, name, display_name and role. */
+  static Person person(ResultSet row) throws SQLException {
+    return new Person(
+        row.getObject("id", UUID.class),
+        row.getString("name"),
+        row.getString("display_name"),
+        Role.of(row.getString("role")));
+  }
+}

@@ -1,0 +1,2 @@
+/** Tokens and the signed-in person over REST. */
+package org.barreltally.people.rest;

@@ -1,0 +1,46 @@
+package org.barreltally.start;
+
+import io.quarkus.runtime.Quarkus;
+import io.quarkus.runtime.QuarkusApplication;
+import io.quarkus.runtime.annotations.QuarkusMain;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+
+/** The program: {@code java -jar quarkus-run.jar}, with its settings in the environment. */
+@QuarkusMain
+public final class Barreltally {
+
+  private Barreltally() {}
+
+  /**
+   * Starts the database, then the application, and waits until it is told to stop. Ends with exit
+   * code 1 and one sentence when it cannot start.
+   */
+  public static void main(String... arguments) {
+    Run run = new Run();
+    Runtime.getRuntime().addShutdownHook(new Thread(run::stop, "stop"));
+    int exit = run.start(System.getenv(), arguments);
+    if (exit != 0) {
+      System.exit(exit);
+    }
+  }
+
+  /** What runs once the application answers: say so, then wait for the end. */
+  public static final class Serving implements QuarkusApplication {
+
+    private final Announcement announcement;
+
+    /** Takes what there is to announce from the configuration. */
+    public Serving(
+        @ConfigProperty(name = "quarkus.http.port") int port,
+        @ConfigProperty(name = "barreltally.data") String data) {
+      this.announcement = new Announcement(port, data);
+    }
+
+    @Override
+    public int run(String... arguments) {
+      announcement.print(System.out);
+      Quarkus.waitForExit();
+      return 0;
+    }
+  }
+}

@@ -1,0 +1,44 @@
+package org.barreltally.start;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.Properties;
+import org.postgresql.Driver;
+
+/**
+ * A database and the role that signs in to it.
+ *
+ * @param jdbcUrl the address, without user and password
+ * @param database the database's name
+ */
+public record DatabaseLogin(String jdbcUrl, String database, String user, String password) {
+
+  private static final String SECONDS_TO_CONNECT = "10";
+
+  /** The same database under another role. */
+  DatabaseLogin as(String otherUser, String otherPassword) {
+    return new DatabaseLogin(jdbcUrl, database, otherUser, otherPassword);
+  }
+
+  /** Opens a connection, waiting at most some seconds for the server to answer. */
+  Connection connect() throws SQLException {
+    Properties properties = new Properties();
+    properties.setProperty("user", user);
+    properties.setProperty("password", password);
+    properties.setProperty("connectTimeout", SECONDS_TO_CONNECT);
+    properties.setProperty("loginTimeout", SECONDS_TO_CONNECT);
+    properties.setProperty("ApplicationName", "barreltally start");
+    return new Driver().connect(jdbcUrl, properties);
+  }
+
+  /** The address for people: server and database, no options. */
+  String address() {
+    return jdbcUrl.replaceFirst("^jdbc:", "").replaceFirst("\\?.*$", "");
+  }
+
+  /** Says who signs in where; the password stays out of logs. */
+  @Override
+  public String toString() {
+    return user + " at " + address();
+  }
+}

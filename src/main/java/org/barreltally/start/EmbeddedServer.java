@@ -1,0 +1,146 @@
+package org.barreltally.start;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.sql.Statement;
+import org.postgresql.PGConnection;
+
+/**
+ * The PostgreSQL server that lives and ends with the application, with its data in the data folder.
+ * Start and stop may come from different threads; a stop that comes first forbids the start.
+ */
+public final class EmbeddedServer {
+
+  private static final String ADMINISTRATOR = "postgres";
+  private static final String OWNER = "barreltally";
+  private static final String DATABASE = "barreltally";
+
+  private final DataFolder folder;
+  private ServerControl running;
+  private boolean stopped;
+
+  /** The server of an open data folder, not started yet. */
+  public EmbeddedServer(DataFolder folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * Unpacks the programs and makes the database if this is the first start, ends what a killed run
+   * left behind, and starts the server.
+   *
+   * @return the login of the database's owner
+   * @throws CannotStart with the reason, when the database cannot be had
+   */
+  public synchronized DatabaseLogin start() {
+    if (stopped) {
+      throw new CannotStart("Stopped before the database was started.");
+    }
+    try {
+      Platform platform = Platform.current();
+      ServerBinaries binaries = ServerBinaries.unpackedIn(folder, platform);
+      int major = binaries.majorVersion();
+      ServerAccount account = ServerAccount.choose(binaries, folder.root(), platform);
+      ServerControl control = new ServerControl(folder, binaries, account);
+      new OrphanServer(folder).stop(control);
+      binaries.removeOthers();
+      String password = DatabasePassword.of(folder);
+      if (Files.exists(folder.database())) {
+        refuseOtherVersion(major);
+      } else {
+        control.create(ADMINISTRATOR, password);
+      }
+      running = control;
+      return owner(control.start(), password);
+    } catch (IOException e) {
+      throw new CannotStart(
+          "The data folder %s cannot be used: %s."
+              .formatted(folder.root(), DatabaseFault.oneLine(e)),
+          e);
+    }
+  }
+
+  private void refuseOtherVersion(int major) throws IOException {
+    Path file = folder.database().resolve("PG_VERSION");
+    String made = Files.exists(file) ? Files.readString(file).strip() : "another version of";
+    if (!made.equals(Integer.toString(major))) {
+      throw new CannotStart(
+          "The data folder %s was made by PostgreSQL %s, and this build carries PostgreSQL %d; start it with the build that made it, or bring the data over with pg_upgrade."
+              .formatted(folder.root(), made, major));
+    }
+  }
+
+  /** The owner's login; role and database are made if a first start was broken off before them. */
+  private DatabaseLogin owner(int port, String password) {
+    DatabaseLogin owner = new DatabaseLogin(url(port, DATABASE), DATABASE, OWNER, password);
+    try (Connection probe = owner.connect()) {
+      return owner;
+    } catch (SQLException missing) {
+      DatabaseLogin administrator =
+          new DatabaseLogin(url(port, ADMINISTRATOR), ADMINISTRATOR, ADMINISTRATOR, password);
+      try (Connection connection = administrator.connect()) {
+        createOwner(connection, password);
+        createDatabase(connection);
+        return owner;
+      } catch (SQLException e) {
+        throw new CannotStart(
+            DatabaseFault.isLoginRefused(e)
+                ? "The file %s does not fit the database beside it; put the right one back from a copy."
+                    .formatted(folder.passwordFile())
+                : "The database in %s refused: %s"
+                    .formatted(folder.root(), DatabaseFault.oneLine(e)),
+            e);
+      }
+    }
+  }
+
+  private static String url(int port, String database) {
+    return "jdbc:postgresql://127.0.0.1:" + port + "/" + database;
+  }
+
+  /** No superuser: what the migrations may do here they may do on an outside server too. */
+  private static void createOwner(Connection connection, String password) throws SQLException {
+    if (!exists(connection, "SELECT 1 FROM pg_roles WHERE rolname = ?", OWNER)) {
+      try (Statement statement = connection.createStatement()) {
+        statement.execute("CREATE ROLE " + OWNER + " LOGIN CREATEROLE");
+      }
+    }
+    connection
+        .unwrap(PGConnection.class)
+        .alterUserPassword(OWNER, password.toCharArray(), "scram-sha-256");
+  }
+
+  private static void createDatabase(Connection connection) throws SQLException {
+    if (!exists(connection, "SELECT 1 FROM pg_database WHERE datname = ?", DATABASE)) {
+      try (Statement statement = connection.createStatement()) {
+        statement.execute("CREATE DATABASE " + DATABASE + " OWNER " + OWNER);
+      }
+    }
+  }
+
+  private static boolean exists(Connection connection, String query, String name)
+      throws SQLException {
+    try (PreparedStatement statement = connection.prepareStatement(query)) {
+      statement.setString(1, name);
+      return statement.executeQuery().next();
+    }
+  }
+
+  /** Stops the server, if it was started, and waits for its end. May be called more than once. */
+  public synchronized void stop() {
+    stopped = true;
+    if (running == null) {
+      return;
+    }
+    try {
+      running.stop();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    running = null;
+  }
+}

@@ -1,0 +1,80 @@
+package org.barreltally.start;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+
+/**
+ * Server processes that an earlier run left behind when it was killed. They are known by their
+ * program, which lies in this data folder: the number in {@code postmaster.pid} alone may by now be
+ * another program's. The caller holds the data folder's lock, so no living application owns them.
+ */
+final class OrphanServer {
+
+  private static final long SECONDS_TO_END = 10;
+
+  private final DataFolder folder;
+
+  OrphanServer(DataFolder folder) {
+    this.folder = folder;
+  }
+
+  /** Ends what was left behind and removes a pid file that no longer tells the truth. */
+  void stop(ServerControl control) throws IOException {
+    Path pidFile = folder.database().resolve("postmaster.pid");
+    if (isPostmaster(pidFile)) {
+      control.stop();
+    }
+    await(processes()); // children of a killed postmaster notice and go
+    for (ProcessHandle left : processes()) {
+      left.destroyForcibly(); // loses nothing: what was committed is in the write-ahead log
+    }
+    await(processes());
+    if (!processes().isEmpty()) {
+      throw new CannotStart(
+          "A database server of an earlier run on %s does not end; end its process %d."
+              .formatted(folder.root(), processes().get(0).pid()));
+    }
+    Files.deleteIfExists(pidFile);
+  }
+
+  private boolean isPostmaster(Path pidFile) throws IOException {
+    if (!Files.exists(pidFile)) {
+      return false;
+    }
+    String pid = Files.readString(pidFile).lines().findFirst().orElse("").strip();
+    return processes().stream().anyMatch(p -> pid.equals(Long.toString(p.pid())));
+  }
+
+  /** Living processes whose program lies in this data folder. */
+  List<ProcessHandle> processes() {
+    return ProcessHandle.allProcesses()
+        .filter(ProcessHandle::isAlive)
+        .filter(p -> p.info().command().map(this::liesHere).orElse(false))
+        .toList();
+  }
+
+  private boolean liesHere(String command) {
+    return Path.of(command).startsWith(folder.root());
+  }
+
+  private static void await(List<ProcessHandle> processes) {
+    try {
+      CompletableFuture.allOf(
+              processes.stream().map(ProcessHandle::onExit).toArray(CompletableFuture[]::new))
+          .get(SECONDS_TO_END, TimeUnit.SECONDS);
+    } catch (TimeoutException e) {
+      // the caller looks again
+    } catch (ExecutionException e) {
+      throw new IllegalStateException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new CannotStart("Interrupted while waiting for an earlier database server.", e);
+    }
+  }
+}

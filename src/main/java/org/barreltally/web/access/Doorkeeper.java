@@ -1,0 +1,125 @@
+package org.barreltally.web.access;
+
+import io.quarkus.security.AuthenticationFailedException;
+import io.quarkus.security.identity.IdentityProviderManager;
+import io.quarkus.security.identity.SecurityIdentity;
+import io.quarkus.security.identity.request.AuthenticationRequest;
+import io.quarkus.vertx.http.runtime.security.ChallengeData;
+import io.quarkus.vertx.http.runtime.security.HttpAuthenticationMechanism;
+import io.quarkus.vertx.http.runtime.security.HttpCredentialTransport;
+import io.smallrye.mutiny.Uni;
+import io.vertx.core.http.Cookie;
+import io.vertx.core.http.HttpMethod;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import org.barreltally.people.TooManyAttempts;
+import org.barreltally.web.problem.Problem;
+import org.barreltally.web.problem.ProblemAnswer;
+import org.barreltally.web.problem.Problems;
+
+/**
+ * Asks at each door for what is due there. Without it a machine gets a problem document that says
+ * how to sign in, and a browser is sent to the sign-in page.
+ */
+@ApplicationScoped
+class Doorkeeper implements HttpAuthenticationMechanism {
+
+  private static final String FAILURE = Doorkeeper.class.getName() + ".failure";
+  private static final String CHALLENGE =
+      "Basic realm=\"Barreltally\", charset=\"UTF-8\", Bearer realm=\"Barreltally\"";
+
+  private final Problems problems;
+  private final ProblemAnswer answer;
+
+  @Inject
+  Doorkeeper(Problems problems, ProblemAnswer answer) {
+    this.problems = problems;
+    this.answer = answer;
+  }
+
+  @Override
+  public Uni<SecurityIdentity> authenticate(
+      RoutingContext context, IdentityProviderManager identities) {
+    return switch (Entrance.of(context)) {
+      case OPEN -> Uni.createFrom().nullItem();
+      case MACHINE -> byHeader(context, identities);
+      case PAGE -> bySession(context, identities);
+    };
+  }
+
+  private static Uni<SecurityIdentity> byHeader(
+      RoutingContext context, IdentityProviderManager identities) {
+    String header = context.request().getHeader("Authorization");
+    if (header == null) {
+      return Uni.createFrom().nullItem();
+    }
+    return AuthorizationHeader.read(header)
+        .map(identities::authenticate)
+        .orElseGet(() -> Uni.createFrom().failure(new AuthenticationFailedException()))
+        .onFailure(TooManyAttempts.class)
+        .transform(
+            tooMany -> {
+              context.put(FAILURE, tooMany);
+              return new AuthenticationFailedException();
+            });
+  }
+
+  /** An ended session is nobody's: the sign-in page must open with it too. */
+  private static Uni<SecurityIdentity> bySession(
+      RoutingContext context, IdentityProviderManager identities) {
+    Cookie cookie = context.request().getCookie(SessionCookie.NAME);
+    if (cookie == null || cookie.getValue().isEmpty()) {
+      return Uni.createFrom().nullItem();
+    }
+    return identities
+        .authenticate(new SecretPresented(SecretPresented.Kind.SESSION, cookie.getValue()))
+        .onFailure(AuthenticationFailedException.class)
+        .recoverWithNull();
+  }
+
+  @Override
+  public Uni<Boolean> sendChallenge(RoutingContext context) {
+    if (Entrance.of(context) == Entrance.MACHINE) {
+      answer.send(problem(context), context);
+    } else {
+      context.response().setStatusCode(303).putHeader("Location", signIn(context)).end();
+    }
+    return Uni.createFrom().item(true);
+  }
+
+  private Problem problem(RoutingContext context) {
+    Throwable failure = context.get(FAILURE);
+    return failure != null
+        ? problems.of(failure)
+        : problems.of(new AuthenticationFailedException()).with("WWW-Authenticate", CHALLENGE);
+  }
+
+  private static String signIn(RoutingContext context) {
+    String wanted = context.request().uri();
+    return context.request().method() != HttpMethod.GET || LocalPath.of(wanted).equals("/")
+        ? "/sign-in"
+        : "/sign-in?to=" + URLEncoder.encode(wanted, StandardCharsets.UTF_8);
+  }
+
+  @Override
+  public Uni<ChallengeData> getChallenge(RoutingContext context) {
+    return Uni.createFrom().item(new ChallengeData(401, "WWW-Authenticate", CHALLENGE));
+  }
+
+  @Override
+  public Uni<HttpCredentialTransport> getCredentialTransport(RoutingContext context) {
+    return Uni.createFrom()
+        .item(
+            new HttpCredentialTransport(
+                HttpCredentialTransport.Type.AUTHORIZATION, "Basic, Bearer or session"));
+  }
+
+  @Override
+  public Set<Class<? extends AuthenticationRequest>> getCredentialTypes() {
+    return Set.of(PasswordPresented.class, SecretPresented.class);
+  }
+}

@@ -1,0 +1,38 @@
+package org.barreltally.web.access;
+
+import jakarta.ws.rs.core.NewCookie;
+import org.barreltally.people.PageSessions;
+
+/**
+ * The cookie that holds a session's secret. Scripts cannot read it; another site's form or picture
+ * does not carry it, a link followed from elsewhere does (Lax).
+ */
+final class SessionCookie {
+
+  static final String NAME = "barreltally-session";
+
+  private SessionCookie() {}
+
+  /**
+   * @param https whether the browser came over HTTPS, so that the cookie goes nowhere else
+   */
+  static NewCookie holding(String secret, boolean https) {
+    return cookie(secret, https, (int) PageSessions.longest().toSeconds());
+  }
+
+  /** Makes the browser drop the cookie. */
+  static NewCookie dropped(boolean https) {
+    return cookie("", https, 0);
+  }
+
+  private static NewCookie cookie(String value, boolean https, int seconds) {
+    return new NewCookie.Builder(NAME)
+        .value(value)
+        .path("/")
+        .maxAge(seconds)
+        .httpOnly(true)
+        .secure(https)
+        .sameSite(NewCookie.SameSite.LAX)
+        .build();
+  }
+}

@@ -1,0 +1,71 @@
+package org.barreltally.web.problem;
+
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.Response;
+import java.util.Map;
+
+/** The noes of HTTP itself, by status. */
+final class HttpProblems {
+
+  private static final Map<Integer, Problem> BY_STATUS =
+      Map.ofEntries(
+          entry(400, "bad-request", "The request cannot be read", "Mend its form and send again."),
+          entry(
+              401,
+              "not-signed-in",
+              "Sign in first",
+              "Send a user name and password (HTTP Basic) or an access token (Bearer) that is"
+                  + " valid."),
+          entry(403, "not-allowed", "Not allowed", "Your role may not do this. Ask the owner."),
+          entry(
+              404,
+              "not-found",
+              "Nothing here",
+              "There is nothing at this address. Look for a slip in it, or begin at the start"
+                  + " page; /openapi lists the addresses of the REST interface."),
+          entry(
+              405,
+              "method-not-allowed",
+              "Not done this way",
+              "This address does not take this method; the Allow header lists those it takes."),
+          entry(
+              406,
+              "not-acceptable",
+              "No such form of answer",
+              "This address does not answer in the form that the Accept header asks for. Ask for"
+                  + " application/json, or send no Accept header."),
+          entry(
+              413,
+              "body-too-large",
+              "Too much at once",
+              "The body is larger than this program reads. Send it in smaller parts."),
+          entry(
+              415,
+              "unsupported-media-type",
+              "No such form of body",
+              "This address does not read bodies of this Content-Type. Send application/json."));
+
+  private HttpProblems() {}
+
+  /** The problem of a status below 500; a status without words of its own gets those of 400. */
+  static Problem of(int status) {
+    Problem known = BY_STATUS.get(status);
+    if (known != null) {
+      return known;
+    }
+    Problem plain = BY_STATUS.get(400);
+    return new Problem(status, plain.code(), plain.title(), plain.detail());
+  }
+
+  /** The problem of a refused request, keeping what its headers say about mending it. */
+  static Problem of(Response refused) {
+    Problem problem = of(refused.getStatus());
+    String allow = refused.getHeaderString(HttpHeaders.ALLOW);
+    return allow == null ? problem : problem.with(HttpHeaders.ALLOW, allow);
+  }
+
+  private static Map.Entry<Integer, Problem> entry(
+      int status, String code, String title, String detail) {
+    return Map.entry(status, new Problem(status, code, title, detail));
+  }
+}

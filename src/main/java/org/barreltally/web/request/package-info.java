@@ -1,0 +1,2 @@
+/** How answered requests are kept and compared. */
+package org.barreltally.web.request;

@@ -1,0 +1,187 @@
+package org.barreltally.start;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.io.IOException;
+import java.net.HttpURLConnection;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+
+/** The built program in a process of its own, as a person would start it. */
+final class Program implements AutoCloseable {
+
+  private static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar").toAbsolutePath();
+  private static final long SECONDS_MAX = 180;
+
+  private final Process process;
+  private final int port;
+  private final Path out;
+  private final Path err;
+
+  private Program(Process process, int port, Path out, Path err) {
+    this.process = process;
+    this.port = port;
+    this.out = out;
+    this.err = err;
+  }
+
+  /** Starts it with these settings beside those of the machine, on a free port if none is named. */
+  static Program start(Map<String, String> settings) throws IOException {
+    assertTrue(Files.exists(JAR), "build the program first: mvn package");
+    int port = settings.containsKey("PORT") ? Integer.parseInt(settings.get("PORT")) : freePort();
+    Path out = Files.createTempFile("barreltally", ".out");
+    Path err = Files.createTempFile("barreltally", ".err");
+    ProcessBuilder builder =
+        new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-jar",
+            JAR.toString());
+    builder.environment().keySet().removeIf(name -> name.startsWith("BARRELTALLY_"));
+    builder.environment().put("PORT", Integer.toString(port));
+    builder.environment().putAll(settings);
+    builder.redirectOutput(out.toFile()).redirectError(err.toFile());
+    return new Program(builder.start(), port, out, err);
+  }
+
+  static Map<String, String> dataIn(Path folder) {
+    return Map.of("BARRELTALLY_DATA", folder.toString());
+  }
+
+  static int freePort() throws IOException {
+    try (ServerSocket socket = new ServerSocket(0)) {
+      return socket.getLocalPort();
+    }
+  }
+
+  int port() {
+    return port;
+  }
+
+  Program awaitReady() throws IOException {
+    await(() -> !process.isAlive() || answersReady());
+    assertTrue(process.isAlive(), () -> "ended instead of starting: " + errors());
+    return this;
+  }
+
+  private boolean answersReady() {
+    try {
+      URI address = URI.create("http://localhost:" + port + "/q/health/ready");
+      HttpURLConnection connection = (HttpURLConnection) address.toURL().openConnection();
+      connection.setConnectTimeout(2000);
+      connection.setReadTimeout(5000);
+      return connection.getResponseCode() == 200;
+    } catch (IOException notYet) {
+      return false;
+    }
+  }
+
+  /** Tells it to end as a service manager would, and gives its exit code. */
+  int stop() throws InterruptedException {
+    process.destroy();
+    return exitCode();
+  }
+
+  /** Ends it without a chance to tidy up (SIGKILL). */
+  void kill() throws InterruptedException {
+    process.destroyForcibly();
+    exitCode();
+  }
+
+  int exitCode() throws InterruptedException {
+    assertTrue(process.waitFor(SECONDS_MAX, TimeUnit.SECONDS), "did not end");
+    return process.exitValue();
+  }
+
+  String output() {
+    return read(out);
+  }
+
+  /** What it said on the error stream, without warnings of the Java machine itself. */
+  List<String> errors() {
+    return read(err).lines().filter(line -> !line.startsWith("WARNING:")).toList();
+  }
+
+  private static String read(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      return fail(e);
+    }
+  }
+
+  /** Waits for a state that must come; fails if it does not. */
+  static void await(BooleanSupplier state) {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(SECONDS_MAX);
+    while (!state.getAsBoolean()) {
+      assertTrue(System.nanoTime() < end, "waited in vain");
+      try {
+        Thread.sleep(20);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        fail(e);
+      }
+    }
+  }
+
+  /** The embedded server's processes of a data folder. */
+  static List<ProcessHandle> serversIn(Path folder) throws IOException {
+    Path root = folder.toRealPath();
+    return ProcessHandle.allProcesses()
+        .filter(p -> p.info().command().map(c -> Path.of(c).startsWith(root)).orElse(false))
+        .toList();
+  }
+
+  /** The login of the owner of a running embedded server. */
+  static DatabaseLogin ownerIn(Path folder) throws IOException {
+    Path database = folder.resolve("database");
+    String port = Files.readAllLines(database.resolve("postmaster.pid")).get(3);
+    return new DatabaseLogin(
+        "jdbc:postgresql://"
+            + InetAddress.getLoopbackAddress().getHostAddress()
+            + ":"
+            + port
+            + "/barreltally",
+        "barreltally",
+        "barreltally",
+        Files.readString(folder.resolve("database-password")).strip());
+  }
+
+  /** Runs a statement and gives its first value, if it has one. */
+  static String sql(DatabaseLogin login, String text) throws SQLException {
+    try (Connection connection = login.connect();
+        Statement statement = connection.createStatement()) {
+      if (!statement.execute(text)) {
+        return "";
+      }
+      ResultSet rows = statement.getResultSet();
+      return rows.next() ? rows.getString(1) : "";
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    process.destroy();
+    try {
+      if (!process.waitFor(SECONDS_MAX, TimeUnit.SECONDS)) {
+        process.destroyForcibly();
+      }
+    } catch (InterruptedException e) {
+      process.destroyForcibly();
+      Thread.currentThread().interrupt();
+    }
+    Files.deleteIfExists(out);
+    Files.deleteIfExists(err);
+  }
+}

@@ -1,0 +1,115 @@
+package org.barreltally.start;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The data survives every way in which a run can end. */
+class StartingAgainIT {
+
+  private static final String COUNT = "SELECT count(*) FROM kept";
+
+  @TempDir static Path parent;
+  private static Path data;
+
+  @BeforeAll
+  static void the_first_start_makes_everything() throws Exception {
+    data = parent.resolve("data of a farm");
+    try (Program first = Program.start(Program.dataIn(data)).awaitReady()) {
+      Program.await(() -> first.output().contains("data lies in " + data));
+      assertTrue(first.output().contains("http://localhost:" + first.port() + "/"));
+      DatabaseLogin owner = Program.ownerIn(data);
+      assertFalse(first.output().contains(owner.password()), "the password is printed");
+      assertFalse(
+          Files.readString(data.resolve("database.log")).contains(owner.password()),
+          "the password is logged");
+      Program.sql(owner, "CREATE TABLE kept AS SELECT 1 AS jar");
+      first.stop();
+    }
+  }
+
+  @Test
+  void after_an_orderly_end() throws Exception {
+    try (Program program = Program.start(Program.dataIn(data)).awaitReady()) {
+      assertEquals("1", Program.sql(Program.ownerIn(data), COUNT));
+
+      assertTrue(List.of(0, 143).contains(program.stop()));
+
+      assertEquals(List.of(), Program.serversIn(data), "the database ends with the application");
+      assertEquals(List.of(), program.errors());
+    }
+  }
+
+  @Test
+  void after_a_kill_of_the_application_that_left_its_database_running() throws Exception {
+    killed();
+    assertFalse(Program.serversIn(data).isEmpty(), "an orphan is left behind");
+
+    startsAgain();
+  }
+
+  @Test
+  void after_a_kill_of_application_and_database() throws Exception {
+    killed();
+    for (ProcessHandle server : Program.serversIn(data)) {
+      server.destroyForcibly();
+    }
+
+    startsAgain();
+  }
+
+  @Test
+  void after_the_number_in_the_pid_file_went_to_another_program() throws Exception {
+    Files.writeString(
+        data.resolve("database/postmaster.pid"),
+        ProcessHandle.current().pid() + "\n" + data.resolve("database") + "\n");
+
+    startsAgain();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"server-partial", "database.partial"})
+  void after_a_kill_in_the_middle_of_the_first_start(String half, @TempDir Path fresh)
+      throws Exception {
+    try (Program program = Program.start(Program.dataIn(fresh))) {
+      Program.await(() -> Files.exists(fresh.resolve(half)));
+      program.kill();
+    }
+    assertFalse(Files.exists(fresh.resolve("database")), "killed too late for this test");
+
+    try (Program program = Program.start(Program.dataIn(fresh)).awaitReady()) {
+      assertFalse(Files.exists(fresh.resolve(half)));
+      assertEquals(List.of(), program.errors());
+    }
+  }
+
+  private static void killed() throws Exception {
+    try (Program program = Program.start(Program.dataIn(data)).awaitReady()) {
+      program.kill();
+    }
+  }
+
+  private static void startsAgain() throws Exception {
+    try (Program program = Program.start(Program.dataIn(data)).awaitReady()) {
+      assertEquals("1", Program.sql(Program.ownerIn(data), COUNT));
+      assertEquals(1, postmasters());
+      assertEquals(List.of(), program.errors());
+    }
+  }
+
+  /** Servers whose parent is not a server of this folder themselves. */
+  private static long postmasters() throws IOException {
+    List<ProcessHandle> servers = Program.serversIn(data);
+    return servers.stream().filter(p -> p.parent().filter(servers::contains).isEmpty()).count();
+  }
+}
