@@ -23,9 +23,11 @@ public class Pools {
   }
 
   private final EntityManager entities;
+  private final JarLocks locks;
 
-  public Pools(EntityManager entities) {
+  Pools(EntityManager entities, JarLocks locks) {
     this.entities = entities;
+    this.locks = locks;
   }
 
   /** The pools, by container and grade; a filter that is null lets all through. */
@@ -56,27 +58,21 @@ public class Pools {
   /** Moves a lot's jars to the pool of another grade. */
   @Transactional
   public void regrade(String lot, String grade) {
-    change(lot, "grade = :to", grade);
+    change(lot, "grade = :to", grade, grade);
   }
 
   /** Takes a lot's jars out of what can be promised, or puts them back. */
   @Transactional
   public void hold(String lot, boolean held) {
-    change(lot, "held = :to", held);
+    change(lot, "held = :to", held, null);
   }
 
   /**
    * Takes the lot's jars out of their pools, changes the items, and adds them to the pools again.
-   * The balance rows are locked first, as every posting does, so none slips in between.
+   * All of it is locked first, so that no posting slips in between.
    */
-  private void change(String lot, String assignment, Object to) {
-    entities.flush();
-    entities
-        .createNativeQuery(
-            "SELECT b.amount FROM balances b JOIN items i ON i.id = b.item"
-                + " WHERE i.lot = :lot ORDER BY b.place, b.item FOR UPDATE OF b")
-        .setParameter("lot", lot)
-        .getResultList();
+  private void change(String lot, String assignment, Object to, String grade) {
+    locks.take(List.of(lot), grade);
     shift(lot, -1);
     entities
         .createNativeQuery(
