@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.util.List;
+import org.barreltally.ledger.internal.JarLocks;
 
 /**
  * The pools from which jars are promised: one per container and grade. A lot's jars change pool
@@ -32,14 +33,30 @@ public class Pools {
 
   /** The pools, by container and grade; a filter that is null lets all through. */
   public List<Pool> list(String container, String grade) {
+    return list(container, grade, null, Integer.MAX_VALUE);
+  }
+
+  /**
+   * A part of the pools, by container and grade.
+   *
+   * @param after the pool before the part; null to begin
+   * @param limit at most so many
+   */
+  @Transactional
+  public List<Pool> list(String container, String grade, Pool after, int limit) {
     List<?> rows =
         entities
             .createNativeQuery(
                 "SELECT container, grade, on_hand, held, reserved, out FROM availability"
                     + " WHERE container = coalesce(CAST(:container AS text), container)"
-                    + " AND grade = coalesce(CAST(:grade AS text), grade) ORDER BY container, grade")
+                    + " AND grade = coalesce(CAST(:grade AS text), grade)"
+                    + " AND (container, grade) > (:afterContainer, :afterGrade)"
+                    + " ORDER BY container, grade")
             .setParameter("container", container)
             .setParameter("grade", grade)
+            .setParameter("afterContainer", after == null ? "" : after.container())
+            .setParameter("afterGrade", after == null ? "" : after.grade())
+            .setMaxResults(limit)
             .getResultList();
     return rows.stream()
         .map(Object[].class::cast)
@@ -72,7 +89,7 @@ public class Pools {
    * All of it is locked first, so that no posting slips in between.
    */
   private void change(String lot, String assignment, Object to, String grade) {
-    locks.take(List.of(lot), grade);
+    locks.take(lot, grade);
     shift(lot, -1);
     entities
         .createNativeQuery(
