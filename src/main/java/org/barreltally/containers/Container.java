@@ -1,6 +1,7 @@
 package org.barreltally.containers;
 
 import java.math.BigDecimal;
+import java.util.Locale;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
 
@@ -24,7 +25,17 @@ public record Container(
     GLASS,
     PLASTIC,
     TIN,
-    OTHER
+    OTHER;
+
+    /** {@code glass, plastic, tin, other}. */
+    public String code() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The material with this code, which the database guarantees to exist. */
+    public static Material of(String code) {
+      return valueOf(code.toUpperCase(Locale.ROOT));
+    }
   }
 
   /** Processing Grade goes only into containers of at least this (USDA AMS grade standards). */

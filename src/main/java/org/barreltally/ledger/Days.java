@@ -45,6 +45,11 @@ public class Days {
     return LocalDate.ofInstant(instant, zone);
   }
 
+  /** The instant at which a day of the farm begins. */
+  public Instant beginning(LocalDate day) {
+    return day.atStartOfDay(zone).toInstant();
+  }
+
   /**
    * The instant that stands for a day on which something happened: noon, or now if that is not
    * past.

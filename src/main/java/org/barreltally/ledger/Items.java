@@ -5,6 +5,7 @@ import jakarta.persistence.EntityManager;
 import java.math.BigDecimal;
 import java.sql.PreparedStatement;
 import java.sql.Types;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -61,12 +62,17 @@ public class Items {
 
   /** Every item of a lot, its bulk syrup first. */
   public List<Item> of(String lot) {
+    return of(List.of(lot));
+  }
+
+  /** Every item of some lots, by lot, bulk syrup first. */
+  public List<Item> of(Collection<String> lots) {
     List<?> rows =
         entities
             .createNativeQuery(
                 "SELECT id, lot, container, grams_each, grade, held FROM items"
-                    + " WHERE lot = :lot ORDER BY container NULLS FIRST")
-            .setParameter("lot", lot)
+                    + " WHERE lot IN (:lots) ORDER BY lot, container NULLS FIRST")
+            .setParameter("lots", lots)
             .getResultList();
     return rows.stream().map(Items::read).toList();
   }

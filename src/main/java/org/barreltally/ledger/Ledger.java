@@ -11,6 +11,7 @@ import java.util.UUID;
 import org.barreltally.ledger.internal.Posting;
 import org.barreltally.refusal.InvalidField;
 import org.hibernate.Session;
+import org.hibernate.exception.ConstraintViolationException;
 
 /**
  * The one way in which stock changes. A movement is posted whole or not at all: its balances are
@@ -18,6 +19,9 @@ import org.hibernate.Session;
  */
 @ApplicationScoped
 public class Ledger {
+
+  /** The constraint that lets only one of two reversals at the same moment through. */
+  private static final String REVERSED_ONCE = "movement_reversed_once";
 
   private final EntityManager entities;
   private final Days days;
@@ -78,7 +82,15 @@ public class Ledger {
     if (MovementKind.of((String) header[0]) == MovementKind.REVERSAL) {
       throw new CannotBeTakenBack(id, "it is a reversal; enter what is right as a new movement");
     }
-    return post(new Movement(MovementKind.REVERSAL, (Instant) header[1], reason, opposite(id)), id);
+    try {
+      return post(
+          new Movement(MovementKind.REVERSAL, (Instant) header[1], reason, opposite(id)), id);
+    } catch (ConstraintViolationException clash) {
+      if (REVERSED_ONCE.equals(clash.getConstraintName())) {
+        throw new CannotBeTakenBack(id, "somebody else took it back at the same moment");
+      }
+      throw clash;
+    }
   }
 
   private UUID post(Movement movement, UUID reverses) {

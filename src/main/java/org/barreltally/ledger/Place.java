@@ -1,5 +1,7 @@
 package org.barreltally.ledger;
 
+import java.util.Locale;
+
 /**
  * Where stock stands, or where it came from or went to.
  *
@@ -16,7 +18,12 @@ public record Place(String code, String name, Kind kind, boolean belowZero) {
     /** The world beyond the book. */
     OUTSIDE,
     /** Where grams of one thing become another. */
-    CONVERSION
+    CONVERSION;
+
+    /** {@code home, out, outside, conversion}. */
+    public String code() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   /** Own stock stands here, at home or out. */

@@ -3,6 +3,7 @@ package org.barreltally.ledger;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
+import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -41,6 +42,12 @@ public class Places {
                         .map(Place::code)
                         .limit(20)
                         .collect(Collectors.joining(", "))));
+  }
+
+  /** Places by code, after a code (or null), at most so many. */
+  @Transactional
+  public List<Place> list(String after, int limit) {
+    return query("WHERE code > :code", after == null ? "" : after).stream().limit(limit).toList();
   }
 
   private List<Place> query(String where, String code) {

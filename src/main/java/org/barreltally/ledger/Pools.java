@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.util.List;
+import org.barreltally.ledger.internal.JarLocks;
 
 /**
  * The pools from which jars are promised: one per container and grade. A lot's jars change pool
@@ -23,21 +24,39 @@ public class Pools {
   }
 
   private final EntityManager entities;
+  private final JarLocks locks;
 
-  public Pools(EntityManager entities) {
+  Pools(EntityManager entities, JarLocks locks) {
     this.entities = entities;
+    this.locks = locks;
   }
 
   /** The pools, by container and grade; a filter that is null lets all through. */
   public List<Pool> list(String container, String grade) {
+    return list(container, grade, null, Integer.MAX_VALUE);
+  }
+
+  /**
+   * A part of the pools, by container and grade.
+   *
+   * @param after the pool before the part; null to begin
+   * @param limit at most so many
+   */
+  @Transactional
+  public List<Pool> list(String container, String grade, Pool after, int limit) {
     List<?> rows =
         entities
             .createNativeQuery(
                 "SELECT container, grade, on_hand, held, reserved, out FROM availability"
                     + " WHERE container = coalesce(CAST(:container AS text), container)"
-                    + " AND grade = coalesce(CAST(:grade AS text), grade) ORDER BY container, grade")
+                    + " AND grade = coalesce(CAST(:grade AS text), grade)"
+                    + " AND (container, grade) > (:afterContainer, :afterGrade)"
+                    + " ORDER BY container, grade")
             .setParameter("container", container)
             .setParameter("grade", grade)
+            .setParameter("afterContainer", after == null ? "" : after.container())
+            .setParameter("afterGrade", after == null ? "" : after.grade())
+            .setMaxResults(limit)
             .getResultList();
     return rows.stream()
         .map(Object[].class::cast)
@@ -56,27 +75,21 @@ public class Pools {
   /** Moves a lot's jars to the pool of another grade. */
   @Transactional
   public void regrade(String lot, String grade) {
-    change(lot, "grade = :to", grade);
+    change(lot, "grade = :to", grade, grade);
   }
 
   /** Takes a lot's jars out of what can be promised, or puts them back. */
   @Transactional
   public void hold(String lot, boolean held) {
-    change(lot, "held = :to", held);
+    change(lot, "held = :to", held, null);
   }
 
   /**
    * Takes the lot's jars out of their pools, changes the items, and adds them to the pools again.
-   * The balance rows are locked first, as every posting does, so none slips in between.
+   * All of it is locked first, so that no posting slips in between.
    */
-  private void change(String lot, String assignment, Object to) {
-    entities.flush();
-    entities
-        .createNativeQuery(
-            "SELECT b.amount FROM balances b JOIN items i ON i.id = b.item"
-                + " WHERE i.lot = :lot ORDER BY b.place, b.item FOR UPDATE OF b")
-        .setParameter("lot", lot)
-        .getResultList();
+  private void change(String lot, String assignment, Object to, String grade) {
+    locks.take(lot, grade);
     shift(lot, -1);
     entities
         .createNativeQuery(

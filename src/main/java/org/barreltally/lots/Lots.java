@@ -4,8 +4,12 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.barreltally.lots.internal.LotRow;
 import org.barreltally.lots.internal.LotRows;
 import org.barreltally.measure.Uncertain;
@@ -65,6 +69,21 @@ public class Lots {
       throw new LotHeld(code, field);
     }
     return lot;
+  }
+
+  /**
+   * The lots of some codes, kept from being graded, held or released by others until this
+   * transaction ends. Locked by code, so that two callers never wait for each other in a ring.
+   *
+   * @return by code; a code that is no lot is not in it
+   */
+  public Map<String, Lot> locked(Collection<String> codes) {
+    return rows
+        .find("code in ?1 order by code", codes)
+        .withLock(LockModeType.PESSIMISTIC_WRITE)
+        .stream()
+        .map(LotRow::asLot)
+        .collect(Collectors.toMap(Lot::code, Function.identity()));
   }
 
   /** Lots by code, after a code, at most so many. */
