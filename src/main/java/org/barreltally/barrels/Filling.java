@@ -88,13 +88,30 @@ public class Filling {
   }
 
   /**
-   * Records a filled barrel and opens its lot.
+   * Records a filled barrel and opens its lot under the next code.
    *
    * @throws BarrelNotEmpty if the tag still has syrup in it
    * @throws OverCapacity if more is said to be in it than it takes
    */
   @Transactional
   public Barrel fill(FillBarrel said, Origin origin) {
+    return fill(said, origin, null);
+  }
+
+  /**
+   * Refuses what {@link #fill} would refuse by what is said alone, storing nothing: all but what is
+   * in the vessel already.
+   */
+  public void check(FillBarrel said) {
+    judged(said);
+    checkCapacity(capacity(said), said, read(said));
+    if (said.transmittance() != null) {
+      grading.gradeOf(said.transmittance(), Taste.CLEAN);
+    }
+  }
+
+  /** The season, after everything that needs no reading was judged. */
+  private int judged(FillBarrel said) {
     LocalDate on = days.happened(said.filledOn(), "filledOn");
     int season = season(said.season(), on);
     if (said.material() == null) {
@@ -102,12 +119,25 @@ public class Filling {
           "material",
           "Say what the barrel is made of: stainless, plastic, coated-steel, galvanized or other.");
     }
+    return season;
+  }
+
+  /**
+   * As {@link #fill(FillBarrel, Origin)}, for syrup that may have a lot code from before the book
+   * began.
+   *
+   * @param known its code, of no other lot; null to give it the next
+   */
+  @Transactional
+  public Barrel fill(FillBarrel said, Origin origin, String known) {
+    int season = judged(said);
+    LocalDate on = said.filledOn();
     Contents contents = read(said);
     VesselRow vessel = vessels.emptied(said.tag(), false, said.material(), "tag");
     vessel.describe(said.material(), capacity(said));
-    checkCapacity(vessel, said, contents);
+    checkCapacity(vessel.capacityML(), said, contents);
 
-    String lot = numbers.nextBulk(season);
+    String lot = known == null ? numbers.nextBulk(season) : known;
     lots.open(lot, Lot.Kind.BULK, on, List.of(season), contents.brix());
     Item syrup = Item.syrup(ids.next(), lot);
     items.add(List.of(syrup));
@@ -210,15 +240,15 @@ public class Filling {
   }
 
   /** Refused only when it is over the brim beyond what scale and stick may be off. */
-  private static void checkCapacity(VesselRow vessel, FillBarrel said, Contents contents) {
+  private static void checkCapacity(BigDecimal capacityML, FillBarrel said, Contents contents) {
     Uncertain grams = contents.grams();
     double least = Math.max(0, grams.value() - Uncertain.COVERAGE * grams.u());
     Syrup syrup = new Syrup(contents.brix().value());
-    if (vessel.capacityML() != null && syrup.mLAt20(least) > vessel.capacityML().doubleValue()) {
+    if (capacityML != null && syrup.mLAt20(least) > capacityML.doubleValue()) {
       throw new OverCapacity(
           said.tag(),
           Quantity.rounded(syrup.mLAt20(grams.value()), Unit.ML, 0).to(Unit.GAL, 2),
-          Quantity.rounded(vessel.capacityML().doubleValue(), Unit.ML, 0).to(Unit.GAL, 2),
+          Quantity.rounded(capacityML.doubleValue(), Unit.ML, 0).to(Unit.GAL, 2),
           said.weighing() != null ? "weighing.gross" : "dipstick.volume");
     }
   }
