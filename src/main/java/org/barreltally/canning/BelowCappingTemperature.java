@@ -6,7 +6,12 @@ import org.barreltally.refusal.Refusal;
 /** Jars were filled cooler than the farm's capping temperature, and nobody released them. */
 public final class BelowCappingTemperature extends Refusal {
   public BelowCappingTemperature(Quantity filled, Quantity least) {
-    super(Kind.RULE, "below-capping-temperature", "Too cool to cap", say(filled, least), "fillTemperature");
+    super(
+        Kind.RULE,
+        "below-capping-temperature",
+        "Too cool to cap",
+        say(filled, least),
+        "fillTemperature");
   }
 
   static String say(Quantity filled, Quantity least) {

@@ -17,8 +17,8 @@ import org.barreltally.measure.Taste;
  * @param heel what was left and where it is kept; null for nothing
  * @param transmittance %Tc measured on the finished syrup; needed for a run
  * @param taste of the finished syrup; needed for a run
- * @param releaseReason why a run below the capping temperature or off the density limits is released
- *     all the same; null otherwise
+ * @param releaseReason why a run below the capping temperature or off the density limits is
+ *     released all the same; null otherwise
  */
 public record CanningOrder(
     LocalDate on,

@@ -4,8 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
-import java.util.UUID;
 import org.barreltally.barrels.Draw;
 import org.barreltally.barrels.Drawing;
 import org.barreltally.barrels.Heels;
@@ -14,7 +12,6 @@ import org.barreltally.canning.internal.RunRows;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.RecordedBy;
 import org.barreltally.lots.Grading;
-import org.barreltally.lots.Lot;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.refusal.Refusal;
@@ -102,9 +99,7 @@ public class CanningRuns {
 
   /** Runs by lot code, after a code, at most so many. */
   public List<PackSheet> list(String after, int limit) {
-    return rows.find("lot > ?1 order by lot", after == null ? "" : after)
-        .page(0, limit)
-        .stream()
+    return rows.find("lot > ?1 order by lot", after == null ? "" : after).page(0, limit).stream()
         .map(RunRow::sheet)
         .toList();
   }
@@ -116,12 +111,12 @@ public class CanningRuns {
       throw new InvalidField(
           "fills", "rest: true is for a what-if. Say how many jars were filled.");
     }
-    if (order.heel() != null
-        && (order.heel().weight() == null || order.heel().keptIn() == null)) {
+    if (order.heel() != null && (order.heel().weight() == null || order.heel().keptIn() == null)) {
       throw new InvalidField("heel", "Say what the heel weighs and in which vessel it is kept.");
     }
     if (order.heel() != null && order.heel().weight().signum() <= 0) {
-      throw new InvalidField("heel.weight", "A heel is more than nothing; leave it out if there is none.");
+      throw new InvalidField(
+          "heel.weight", "A heel is more than nothing; leave it out if there is none.");
     }
     if (order.releaseReason() != null && order.releaseReason().length() > LONGEST_REASON) {
       throw new InvalidField(

@@ -4,7 +4,9 @@ import java.util.Locale;
 import org.barreltally.measure.Jurisdiction;
 import org.barreltally.refusal.Refusal;
 
-/** The finished syrup is lighter or heavier than the jurisdiction's limits, and nobody released it. */
+/**
+ * The finished syrup is lighter or heavier than the jurisdiction's limits, and nobody released it.
+ */
 public final class DensityOffLimits extends Refusal {
   public DensityOffLimits(double brix, Jurisdiction jurisdiction) {
     super(

@@ -8,7 +8,12 @@ public final class ProcessingGradeTooSmall extends Refusal {
 
   /** The finished syrup is Processing Grade. */
   public ProcessingGradeTooSmall(Container container, String field) {
-    super(Kind.RULE, "processing-grade-too-small", "Not in a container this small", say(container), field);
+    super(
+        Kind.RULE,
+        "processing-grade-too-small",
+        "Not in a container this small",
+        say(container),
+        field);
   }
 
   /** Processing Grade syrup of a barrel is drawn into the run. */

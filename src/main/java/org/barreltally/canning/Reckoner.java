@@ -48,8 +48,7 @@ class Reckoner {
     double forJars = batch.grams().value() - filter - heel.value();
     List<Fill> fills = fills(order.fills(), syrup, overfill, forJars);
     double needed = fills.stream().mapToDouble(Fill::grams).sum();
-    Uncertain unexplained =
-        new Uncertain(forJars - needed, uncertainty(batch, fills, heel));
+    Uncertain unexplained = new Uncertain(forJars - needed, uncertainty(batch, fills, heel));
     if (unexplained.value() < 0 && unexplained.differsFrom(Uncertain.exact(0))) {
       throw new NotEnoughSyrup(
           pounds(syrup, Math.max(0, forJars)), pounds(syrup, needed), shortFill(fills));
@@ -70,7 +69,8 @@ class Reckoner {
     }
     if (weight.unit().dimension() != Dimension.MASS) {
       throw new InvalidField(
-          field + ".unit", "Give a weight in lb, oz, kg or g, not in " + weight.unit().code() + ".");
+          field + ".unit",
+          "Give a weight in lb, oz, kg or g, not in " + weight.unit().code() + ".");
     }
     if (weight.signum() < 0) {
       throw new InvalidField(field, "A weight is not less than nothing.");
@@ -90,8 +90,7 @@ class Reckoner {
       double each = syrup.gramsForML20(container.netML());
       int possible = (int) Math.max(0, Math.floor(forJars / (each + overfill)));
       int count = order.takesTheRest() ? 0 : order.count();
-      Fill fill =
-          new Fill(container, each, overfill, count, order.brokenOrNone(), possible);
+      Fill fill = new Fill(container, each, overfill, count, order.brokenOrNone(), possible);
       fills.add(fill);
       needed += fill.grams();
       if (order.takesTheRest()) {

@@ -5,10 +5,11 @@ import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Uncertain;
 
 /**
- * A batch and where all of it goes, in grams: into good jars, the heel, the filter, over the contents,
- * broken, or unexplained. The seven add up to the batch.
+ * A batch and where all of it goes, in grams: into good jars, the heel, the filter, over the
+ * contents, broken, or unexplained. The seven add up to the batch.
  *
- * @param unexplained may be negative: then the jars hold more than the book gave, within uncertainty
+ * @param unexplained may be negative: then the jars hold more than the book gave, within
+ *     uncertainty
  */
 record Reckoning(
     Batch batch,

@@ -31,8 +31,8 @@ import org.barreltally.measure.Grams;
 /**
  * Posts a run as one movement. The lots drawn go into the blending account gram for gram and come
  * out as the new lot; what goes into jars passes the packing account, where grams become pieces of
- * grams fixed here; the rest goes to the filter, the broken, the overfill, the heel's vessel, and what
- * is left over to unexplained.
+ * grams fixed here; the rest goes to the filter, the broken, the overfill, the heel's vessel, and
+ * what is left over to unexplained.
  */
 @ApplicationScoped
 class RunPosting {
@@ -105,8 +105,7 @@ class RunPosting {
     UUID movement = ledger.post(movement(order, reckoning, syrup, packed));
     drawing.taken(reckoning.batch().draws());
     if (order.heel() != null) {
-      heels.keep(
-          order.heel().keptIn(), lot, syrup, reckoning.weighedHeel(), on);
+      heels.keep(order.heel().keptIn(), lot, syrup, reckoning.weighedHeel(), on);
     }
     return new Posted(lot, movement);
   }

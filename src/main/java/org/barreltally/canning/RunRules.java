@@ -37,7 +37,8 @@ class RunRules {
   static Quantity fillTemperature(Quantity temperature) {
     if (temperature == null) {
       throw new InvalidField(
-          "fillTemperature", "Give the temperature of the syrup at filling: volume changes with it.");
+          "fillTemperature",
+          "Give the temperature of the syrup at filling: volume changes with it.");
     }
     if (temperature.unit().dimension() != Dimension.TEMPERATURE) {
       throw new InvalidField("fillTemperature.unit", "Give the temperature in degF or degC.");
@@ -71,7 +72,9 @@ class RunRules {
     processing(reckoning, grade).map(Refusal::detail).ifPresent(cautions::add);
     temperature(reckoning).map(Refusal::detail).ifPresent(cautions::add);
     density(reckoning).map(Refusal::detail).ifPresent(cautions::add);
-    reckoning.fills().stream().flatMap(fill -> brim(reckoning, fill).stream()).forEach(cautions::add);
+    reckoning.fills().stream()
+        .flatMap(fill -> brim(reckoning, fill).stream())
+        .forEach(cautions::add);
     reckoning.batch().draws().stream()
         .flatMap(draw -> draw.from().material().caution().stream())
         .distinct()

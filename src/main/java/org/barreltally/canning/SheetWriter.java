@@ -29,8 +29,7 @@ final class SheetWriter {
    * @param lot null in a what-if
    * @param grade null when not measured
    */
-  PackSheet write(
-      String lot, ColorClass grade, Jurisdiction jurisdiction, List<String> cautions) {
+  PackSheet write(String lot, ColorClass grade, Jurisdiction jurisdiction, List<String> cautions) {
     return new PackSheet(
         lot,
         order.on(),
@@ -60,9 +59,7 @@ final class SheetWriter {
         Quantity.rounded(hot, Unit.ML, 3).to(Unit.GAL, 3),
         decimal(100 * (1 - cold / hot), 2),
         pounds(batch.waterGrams()),
-        batch.transmittance().isPresent()
-            ? decimal(batch.transmittance().getAsDouble(), 1)
-            : null,
+        batch.transmittance().isPresent() ? decimal(batch.transmittance().getAsDouble(), 1) : null,
         Quantity.rounded(batch.grams().u() / G_PER_KG, Unit.KG, 3));
   }
 
@@ -98,8 +95,7 @@ final class SheetWriter {
             gallons(reckoning.unexplained().value())),
         reckoning.unexplained().differsFrom(Uncertain.exact(0)),
         gallons(reckoning.unexplained().u()),
-        new PackSheet.WithoutBroken(
-            gallons(withoutBroken), decimal(100 * withoutBroken / in, 2)));
+        new PackSheet.WithoutBroken(gallons(withoutBroken), decimal(100 * withoutBroken / in, 2)));
   }
 
   private double celsius() {

@@ -34,7 +34,9 @@ public class WhatIf {
     this.days = days;
   }
 
-  /** Works the sheet out as the book stands. What would keep a run from being stored is a caution. */
+  /**
+   * Works the sheet out as the book stands. What would keep a run from being stored is a caution.
+   */
   @Transactional
   public PackSheet of(CanningOrder order) {
     days.known(order.on(), "on");

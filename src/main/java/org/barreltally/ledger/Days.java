@@ -78,6 +78,22 @@ public class Days {
   }
 
   /**
+   * Checks a day that may be past or to come.
+   *
+   * @throws InvalidField if it is missing or out of the years 1900 to 2999
+   */
+  public LocalDate known(LocalDate day, String field) {
+    if (day == null) {
+      throw new InvalidField(field, "Give the day, for example 2026-03-14.");
+    }
+    if (day.isBefore(EARLIEST) || day.isAfter(LATEST)) {
+      throw new InvalidField(
+          field, "The day " + day + " is outside the years 1900 to 2999. Check the year.");
+    }
+    return day;
+  }
+
+  /**
    * Checks an instant at which something is said to have happened, as {@link #happened(LocalDate,
    * String)}.
    */
