@@ -30,13 +30,14 @@ final class SeasonSummary {
           grade + " " + fill.get("container").asText(), fill.get("count").asInt(), Integer::sum);
     }
     lots.append(
-        "    %s  %s, %.2f gal in, shrink %.2f gal (%.2f %%)%n"
-            .formatted(
-                sheet.get("lot").asText(),
-                grade,
-                sheet.at("/blend/volumeAt68F/value").asDouble(),
-                sheet.at("/shrink/volumeAt68F/value").asDouble(),
-                sheet.at("/shrink/percent").asDouble()));
+        String.format(
+            Locale.ROOT,
+            "    %s  %s, %.2f gal in, shrink %.2f gal (%.2f %%)%n",
+            sheet.get("lot").asText(),
+            grade,
+            sheet.at("/blend/volumeAt68F/value").asDouble(),
+            sheet.at("/shrink/volumeAt68F/value").asDouble(),
+            sheet.at("/shrink/percent").asDouble()));
   }
 
   void print(String farm, PrintStream out) {
