@@ -125,7 +125,8 @@ class ArchitectureTest {
           .callMethod(System.class, "currentTimeMillis");
 
   @ArchTest
-  static final ArchRule no_fields_injected = GeneralCodingRules.NO_CLASSES_SHOULD_USE_FIELD_INJECTION;
+  static final ArchRule no_fields_injected =
+      GeneralCodingRules.NO_CLASSES_SHOULD_USE_FIELD_INJECTION;
 
   @ArchTest
   static final ArchRule no_log_but_the_one =

@@ -54,9 +54,7 @@ public class Barrels {
   @Transactional
   public List<Barrel> heels(String after, int limit) {
     return query.read(
-        "v.kind = 'heel' AND v.tag > :after",
-        Map.of("after", after == null ? "" : after),
-        limit);
+        "v.kind = 'heel' AND v.tag > :after", Map.of("after", after == null ? "" : after), limit);
   }
 
   /** Barrels (not heel vessels) by tag, after a tag, at most so many. */

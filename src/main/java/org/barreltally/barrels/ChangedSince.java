@@ -9,6 +9,8 @@ public final class ChangedSince extends Refusal {
         Kind.STALE,
         "changed-since",
         "It changed meanwhile",
-        "Somebody changed " + tag + " since you read it. Read it again and say what still applies.");
+        "Somebody changed "
+            + tag
+            + " since you read it. Read it again and say what still applies.");
   }
 }

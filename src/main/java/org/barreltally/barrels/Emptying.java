@@ -63,8 +63,7 @@ public class Emptying {
     ledger.post(
         Movement.of(MovementKind.WRITE_OFF, days.during(on))
             .because(reason)
-            .move(
-                barrel.place(), cause.code(), barrel.item(), Grams.rounded(draw.grams().value()))
+            .move(barrel.place(), cause.code(), barrel.item(), Grams.rounded(draw.grams().value()))
             .build());
     double left = draw.all() ? 0 : Math.hypot(barrel.grams().u(), draw.grams().u());
     entities.find(FillingRow.class, barrel.filling()).massUncertainty(left);

@@ -11,7 +11,9 @@ import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
 import org.barreltally.ledger.RecordedBy;
 
-/** Syrup bought from others. A supplier's name stands beside the record, so that it can be removed. */
+/**
+ * Syrup bought from others. A supplier's name stands beside the record, so that it can be removed.
+ */
 @ApplicationScoped
 public class Purchases {
 

@@ -16,7 +16,9 @@ import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Uncertain;
 import org.barreltally.measure.Unit;
 
-/** Weighs a barrel again. The newest weighing counts: the book follows it and keeps the difference. */
+/**
+ * Weighs a barrel again. The newest weighing counts: the book follows it and keeps the difference.
+ */
 @ApplicationScoped
 public class Reweighing {
 

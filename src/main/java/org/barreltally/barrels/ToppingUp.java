@@ -41,7 +41,8 @@ public class ToppingUp {
    * @param season crop year of the added syrup; null for that of the day
    * @param weighing of the topped-up barrel; its tare may be null
    * @param density of the mixed whole
-   * @param transmittance and {@code taste} of the whole; null until known, and it is held until then
+   * @param transmittance and {@code taste} of the whole; null until known, and it is held until
+   *     then
    */
   public record TopUp(
       LocalDate on,
@@ -130,15 +131,13 @@ public class ToppingUp {
     if (added <= 0) {
       throw AddedSyrupImplausible.nothingAdded();
     }
-    double addedBrix =
-        (whole.value() * brix.value() - there * into.lot().brix().value()) / added;
+    double addedBrix = (whole.value() * brix.value() - there * into.lot().brix().value()) / added;
     if (addedBrix < LEAST_BRIX || addedBrix > MOST_BRIX) {
       throw new AddedSyrupImplausible(addedBrix);
     }
     double u = brix.u() * whole.value() / added;
     String code = numbers.nextBulk(season);
-    Lot lot =
-        lots.open(code, Lot.Kind.BULK, on, List.of(season), new Uncertain(addedBrix, u));
+    Lot lot = lots.open(code, Lot.Kind.BULK, on, List.of(season), new Uncertain(addedBrix, u));
     Item syrup = Item.syrup(ids.next(), code);
     items.add(List.of(syrup));
     ledger.post(

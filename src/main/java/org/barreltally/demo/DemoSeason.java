@@ -13,8 +13,8 @@ import java.util.UUID;
 import org.barreltally.people.AccessTokens;
 
 /**
- * Plays the invented season once. Its requests have ids of their own, so a play that was cut short is
- * taken up again at the next start, and one that was finished is left alone.
+ * Plays the invented season once. Its requests have ids of their own, so a play that was cut short
+ * is taken up again at the next start, and one that was finished is left alone.
  */
 @ApplicationScoped
 public class DemoSeason {

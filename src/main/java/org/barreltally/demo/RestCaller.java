@@ -45,8 +45,7 @@ final class RestCaller {
   }
 
   private JsonNode send(HttpRequest.Builder request) throws IOException, InterruptedException {
-    HttpResponse<String> answer =
-        http.send(request.build(), HttpResponse.BodyHandlers.ofString());
+    HttpResponse<String> answer = http.send(request.build(), HttpResponse.BodyHandlers.ofString());
     if (answer.statusCode() >= 400) {
       throw new IOException(
           "%s answered %d: %s"

@@ -22,7 +22,8 @@ final class BarrelRequests {
 
   private BarrelRequests() {}
 
-  record Reweigh(LocalDate on, @NotNull(message = "Give gross, and tare if it changed.") Weighing weighing) {}
+  record Reweigh(
+      LocalDate on, @NotNull(message = "Give gross, and tare if it changed.") Weighing weighing) {}
 
   record Regrade(
       LocalDate on,
@@ -63,16 +64,7 @@ final class BarrelRequests {
 
     FillBarrel asFilling() {
       return new FillBarrel(
-          tag,
-          season,
-          on,
-          material,
-          capacity,
-          weighing,
-          dipstick,
-          density,
-          transmittance,
-          taste);
+          tag, season, on, material, capacity, weighing, dipstick, density, transmittance, taste);
     }
   }
 }

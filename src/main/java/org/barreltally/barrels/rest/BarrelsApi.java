@@ -149,7 +149,9 @@ public class BarrelsApi {
     PageRequest page = PageRequest.of(limit, after);
     Barrels.Filter filter =
         new Barrels.Filter(
-            grade == null ? null : ColorClass.of(grade), state == null ? null : state(state), season);
+            grade == null ? null : ColorClass.of(grade),
+            state == null ? null : state(state),
+            season);
     return page.page(
         barrels
             .list(filter, page.after(Function.identity()).orElse(null), page.limit() + 1)
@@ -281,8 +283,7 @@ public class BarrelsApi {
         key,
         ifMatch,
         said,
-        () ->
-            view(emptying.takeOut(tag, said.on(), said.weight(), said.cause(), said.reason())));
+        () -> view(emptying.takeOut(tag, said.on(), said.weight(), said.cause(), said.reason())));
   }
 
   @POST

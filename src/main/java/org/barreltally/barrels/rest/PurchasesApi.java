@@ -50,7 +50,8 @@ public class PurchasesApi {
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(
       summary = "Record a bought barrel with its supplier",
-      description = "As a filled barrel, with on in place of filledOn. A name known is not doubled.")
+      description =
+          "As a filled barrel, with on in place of filledOn. A name known is not doubled.")
   @APIResponse(
       responseCode = "201",
       description = "The purchase and the barrel",
@@ -82,8 +83,7 @@ public class PurchasesApi {
         said,
         () -> {
           Purchases.Recorded recorded =
-              purchases.record(
-                  said.asFilling(), said.supplier().name(), said.supplier().details());
+              purchases.record(said.asFilling(), said.supplier().name(), said.supplier().details());
           return Answer.created(
               URI.create("/api/barrels/" + recorded.barrel().tag()),
               new Recorded(

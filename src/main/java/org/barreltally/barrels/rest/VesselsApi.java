@@ -54,9 +54,7 @@ public class VesselsApi {
       @QueryParam("limit") String limit, @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
     return page.page(
-        barrels
-            .heels(page.after(Function.identity()).orElse(null), page.limit() + 1)
-            .stream()
+        barrels.heels(page.after(Function.identity()).orElse(null), page.limit() + 1).stream()
             .map(this::view)
             .toList(),
         BarrelView::tag);
@@ -101,8 +99,7 @@ public class VesselsApi {
         said,
         () -> {
           Barrel barrel =
-              washing.wash(
-                  tag, said.on(), said.discard() == null ? null : said.discard().reason());
+              washing.wash(tag, said.on(), said.discard() == null ? null : said.discard().reason());
           return Answer.created(URI.create("/api/vessels/" + tag), view(barrel));
         });
   }

@@ -42,9 +42,7 @@ public class RunBook {
 
   /** Sheets by lot code, after a code, at most so many. */
   public List<PackSheet> list(String after, int limit) {
-    return rows.find("lot > ?1 order by lot", after == null ? "" : after)
-        .page(0, limit)
-        .stream()
+    return rows.find("lot > ?1 order by lot", after == null ? "" : after).page(0, limit).stream()
         .map(this::read)
         .toList();
   }

@@ -35,8 +35,7 @@ public class RunRow {
 
   protected RunRow() {}
 
-  public RunRow(
-      PackSheet sheet, String json, UUID movement, Instant recordedAt, UUID recordedBy) {
+  public RunRow(PackSheet sheet, String json, UUID movement, Instant recordedAt, UUID recordedBy) {
     this.lot = sheet.lot();
     this.movement = movement;
     this.on = sheet.on();
