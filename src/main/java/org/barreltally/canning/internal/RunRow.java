@@ -8,11 +8,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.UUID;
 import org.barreltally.canning.PackSheet;
+import org.hibernate.annotations.Immutable;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 
 /** A stored run: its sheet as it was given. Never changed. */
 @Entity
+@Immutable
 @Table(name = "canning_runs")
 public class RunRow {
   @Id private String lot;
