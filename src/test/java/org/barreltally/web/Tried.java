@@ -37,10 +37,12 @@ public class Tried {
 
   record Draw(String from, @NotNull(message = "Say how much.") Quantity weight) {}
 
+  record Counted(int count) {}
+
   record Filling(
       String tag,
       Integer season,
-      int count,
+      Counted counted,
       LocalDate filledOn,
       Instant at,
       UUID id,
