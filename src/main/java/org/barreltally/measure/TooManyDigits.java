@@ -13,7 +13,7 @@ public final class TooManyDigits extends Refusal {
         Kind.INVALID,
         "too-many-digits",
         "Too many digits",
-        "Give at most %d significant digits.".formatted(MOST),
+        "Give at most " + MOST + " significant digits.",
         "value");
   }
 }

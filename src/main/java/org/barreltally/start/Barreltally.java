@@ -9,7 +9,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 @QuarkusMain
 public final class Barreltally {
 
-  private Barreltally() {}
+  Barreltally() {}
 
   /**
    * Starts the database, then the application, and waits until it is told to stop. Ends with exit

@@ -100,10 +100,7 @@ public class Tried {
     PageRequest wanted = PageRequest.of(limit, after);
     int from = wanted.after(Integer::valueOf).orElse(0);
     List<Integer> found =
-        IntStream.rangeClosed(from + 1, 7)
-            .limit(wanted.limit() + 1L)
-            .boxed()
-            .toList();
+        IntStream.rangeClosed(from + 1, 7).limit(wanted.limit() + 1L).boxed().toList();
     return wanted.page(found, Object::toString);
   }
 

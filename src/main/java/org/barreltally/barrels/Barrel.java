@@ -1,0 +1,44 @@
+package org.barreltally.barrels;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.barreltally.lots.Lot;
+import org.barreltally.measure.Syrup;
+import org.barreltally.measure.Uncertain;
+
+/**
+ * A vessel's newest filling as it stands.
+ *
+ * @param filling the record's id
+ * @param heel whether it is a vessel that keeps heels and not a barrel
+ * @param item the syrup in the ledger
+ * @param grams of syrup in it, by the book, with the standard uncertainty
+ * @param tareGrams of the empty vessel as a scale reads in air; null when it was only dipped
+ * @param gapML dipstick minus weight at 68 °F when both were read, else null
+ * @param gapBeyond whether that gap is beyond its uncertainty; null without a gap
+ */
+public record Barrel(
+    UUID filling,
+    String tag,
+    boolean heel,
+    Material material,
+    String place,
+    LocalDate filledOn,
+    int season,
+    BarrelState state,
+    Lot lot,
+    UUID item,
+    Uncertain grams,
+    Long tareGrams,
+    Double gapML,
+    Boolean gapBeyond) {
+
+  public Syrup syrup() {
+    return new Syrup(lot.brix().value());
+  }
+
+  public List<Integer> seasons() {
+    return lot.seasons();
+  }
+}

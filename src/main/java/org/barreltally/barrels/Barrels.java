@@ -1,0 +1,62 @@
+package org.barreltally.barrels;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.barreltally.barrels.internal.BarrelQuery;
+import org.barreltally.measure.ColorClass;
+
+/** Barrels and heel vessels as they stand: the newest filling of each tag. */
+@ApplicationScoped
+public class Barrels {
+
+  /** Which barrels to list; a null lets all through. */
+  public record Filter(ColorClass grade, BarrelState state, Integer season) {}
+
+  private final BarrelQuery query;
+
+  public Barrels(BarrelQuery query) {
+    this.query = query;
+  }
+
+  /**
+   * The newest filling of a tag.
+   *
+   * @throws UnknownVessel if no vessel of that tag was ever filled
+   */
+  @Transactional
+  public Barrel at(String tag) {
+    return query.read("v.tag = :tag", Map.of("tag", tag), 1).stream()
+        .findFirst()
+        .orElseThrow(() -> new UnknownVessel(tag));
+  }
+
+  /** Barrels (not heel vessels) by tag, after a tag, at most so many. */
+  @Transactional
+  public List<Barrel> list(Filter filter, String after, int limit) {
+    StringBuilder condition = new StringBuilder("v.kind = 'barrel' AND v.tag > :after");
+    Map<String, Object> parameters = new HashMap<>();
+    parameters.put("after", after == null ? "" : after);
+    if (filter.grade() != null) {
+      condition.append(" AND l.grade = :grade");
+      parameters.put("grade", filter.grade().code());
+    }
+    if (filter.state() != null) {
+      condition.append(" AND f.state = :state");
+      parameters.put("state", filter.state().code());
+    }
+    if (filter.season() != null) {
+      condition.append(" AND f.season = :season");
+      parameters.put("season", filter.season());
+    }
+    return query.read(condition.toString(), parameters, limit);
+  }
+
+  /** Every vessel with syrup in it, heel vessels included, by tag. */
+  @Transactional
+  public List<Barrel> withSyrup() {
+    return query.read("b.amount > 0", Map.of(), Integer.MAX_VALUE);
+  }
+}

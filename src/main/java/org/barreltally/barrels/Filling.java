@@ -1,0 +1,255 @@
+package org.barreltally.barrels;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import org.barreltally.barrels.internal.FillingRow;
+import org.barreltally.barrels.internal.ReadingLog;
+import org.barreltally.barrels.internal.VesselRow;
+import org.barreltally.ledger.Days;
+import org.barreltally.ledger.Ids;
+import org.barreltally.ledger.Item;
+import org.barreltally.ledger.Items;
+import org.barreltally.ledger.Ledger;
+import org.barreltally.ledger.Movement;
+import org.barreltally.ledger.PlaceCode;
+import org.barreltally.ledger.RecordedBy;
+import org.barreltally.lots.Grading;
+import org.barreltally.lots.Holds;
+import org.barreltally.lots.Lot;
+import org.barreltally.lots.LotNumbers;
+import org.barreltally.lots.Lots;
+import org.barreltally.measure.Dimension;
+import org.barreltally.measure.Grams;
+import org.barreltally.measure.Quantity;
+import org.barreltally.measure.Syrup;
+import org.barreltally.measure.Taste;
+import org.barreltally.measure.Uncertain;
+import org.barreltally.measure.Unit;
+import org.barreltally.refusal.InvalidField;
+
+/** Fills a barrel: its syrup becomes a lot, weighed or dipped, with its density read. */
+@ApplicationScoped
+public class Filling {
+
+  private static final int EARLIEST_SEASON = 1900;
+
+  private final Vessels vessels;
+  private final Readings readings;
+  private final ReadingLog log;
+  private final Lots lots;
+  private final LotNumbers numbers;
+  private final Grading grading;
+  private final Holds holds;
+  private final Items items;
+  private final Ledger ledger;
+  private final Days days;
+  private final Ids ids;
+  private final RecordedBy recordedBy;
+  private final Barrels barrels;
+
+  public Filling(
+      Vessels vessels,
+      Readings readings,
+      ReadingLog log,
+      Lots lots,
+      LotNumbers numbers,
+      Grading grading,
+      Holds holds,
+      Items items,
+      Ledger ledger,
+      Days days,
+      Ids ids,
+      RecordedBy recordedBy,
+      Barrels barrels) {
+    this.vessels = vessels;
+    this.readings = readings;
+    this.log = log;
+    this.lots = lots;
+    this.numbers = numbers;
+    this.grading = grading;
+    this.holds = holds;
+    this.items = items;
+    this.ledger = ledger;
+    this.days = days;
+    this.ids = ids;
+    this.recordedBy = recordedBy;
+    this.barrels = barrels;
+  }
+
+  /** What the readings of a filling came to: by the scale, by the stick, and which counts. */
+  private record Contents(Uncertain brix, Uncertain weighed, Uncertain dipped) {
+    /** With both, the weight counts: a stick is only an estimate. */
+    Uncertain grams() {
+      return weighed != null ? weighed : dipped;
+    }
+  }
+
+  /**
+   * Records a filled barrel and opens its lot under the next code.
+   *
+   * @throws BarrelNotEmpty if the tag still has syrup in it
+   * @throws OverCapacity if more is said to be in it than it takes
+   */
+  @Transactional
+  public Barrel fill(FillBarrel said, Origin origin) {
+    return fill(said, origin, null);
+  }
+
+  /**
+   * Refuses what {@link #fill} would refuse by what is said alone, storing nothing: all but what is
+   * in the vessel already.
+   */
+  public void check(FillBarrel said) {
+    judged(said);
+    checkCapacity(capacity(said), said, read(said));
+    if (said.transmittance() != null) {
+      grading.gradeOf(said.transmittance(), Taste.CLEAN);
+    }
+  }
+
+  /** The season, after everything that needs no reading was judged. */
+  private int judged(FillBarrel said) {
+    LocalDate on = days.happened(said.filledOn(), "filledOn");
+    int season = season(said.season(), on);
+    if (said.material() == null) {
+      throw new InvalidField(
+          "material",
+          "Say what the barrel is made of: stainless, plastic, coated-steel, galvanized or other.");
+    }
+    return season;
+  }
+
+  /**
+   * As {@link #fill(FillBarrel, Origin)}, for syrup that may have a lot code from before the book
+   * began.
+   *
+   * @param known its code, of no other lot; null to give it the next
+   */
+  @Transactional
+  public Barrel fill(FillBarrel said, Origin origin, String known) {
+    int season = judged(said);
+    LocalDate on = said.filledOn();
+    Contents contents = read(said);
+    VesselRow vessel = vessels.emptied(said.tag(), false, said.material(), "tag");
+    vessel.describe(said.material(), capacity(said));
+    checkCapacity(vessel.capacityML(), said, contents);
+
+    String lot = known == null ? numbers.nextBulk(season) : known;
+    lots.open(lot, Lot.Kind.BULK, on, List.of(season), contents.brix());
+    Item syrup = Item.syrup(ids.next(), lot);
+    items.add(List.of(syrup));
+    FillingRow filling =
+        new FillingRow(
+            ids.next(),
+            said.tag(),
+            PlaceCode.BARREL_ROOM,
+            on,
+            season,
+            lot,
+            contents.grams().u(),
+            days.now(),
+            recordedBy.user());
+    keepReadings(filling, said, contents, new ReadingLog.Of(vessels.put(vessel, filling), lot, on));
+    ledger.post(
+        Movement.of(origin.movement(), days.during(on))
+            .move(
+                origin.place(),
+                PlaceCode.BARREL_ROOM,
+                syrup.id(),
+                Grams.rounded(contents.grams().value()))
+            .build());
+    grade(lot, on, said);
+    return barrels.at(said.tag());
+  }
+
+  private Contents read(FillBarrel said) {
+    if (said.density() == null) {
+      throw new InvalidField("density", "Read the density: weight becomes volume only with it.");
+    }
+    if (said.weighing() == null && said.dipstick() == null) {
+      throw new InvalidField(
+          "weighing", "Weigh the barrel (gross and tare), or dip it (volume and temperature).");
+    }
+    Uncertain brix = Readings.under("density", () -> readings.trueBrix(said.density()));
+    Uncertain weighed =
+        said.weighing() == null
+            ? null
+            : Readings.under("weighing", () -> readings.weighed(said.weighing(), brix));
+    Uncertain dipped =
+        said.dipstick() == null
+            ? null
+            : Readings.under("dipstick", () -> readings.dipped(said.dipstick(), brix));
+    return new Contents(brix, weighed, dipped);
+  }
+
+  private void keepReadings(
+      FillingRow filling, FillBarrel said, Contents contents, ReadingLog.Of of) {
+    log.density(of, said.density(), contents.brix());
+    if (contents.weighed() != null) {
+      log.weighing(of, said.weighing(), contents.weighed());
+      filling.tare(Math.round(said.weighing().tare().doubleIn(Unit.G)));
+    }
+    if (contents.dipped() != null) {
+      log.dipstick(of, said.dipstick(), contents.dipped());
+    }
+    if (contents.weighed() != null && contents.dipped() != null) {
+      Syrup syrup = new Syrup(contents.brix().value());
+      filling.gap(
+          syrup.mLAt20(contents.dipped().value()) - syrup.mLAt20(contents.weighed().value()),
+          contents.dipped().differsFrom(contents.weighed()));
+    }
+  }
+
+  /** Without colour and taste a barrel is held: it cannot be released before it is graded. */
+  private void grade(String lot, LocalDate on, FillBarrel said) {
+    if (said.transmittance() != null && said.taste() != null) {
+      grading.grade(lot, on, said.transmittance(), said.taste(), null);
+    } else {
+      if (said.transmittance() != null) {
+        grading.gradeOf(said.transmittance(), Taste.CLEAN);
+      }
+      holds.hold(lot, "Not graded yet: measure the light transmittance and taste it.");
+    }
+  }
+
+  private int season(Integer season, LocalDate on) {
+    if (season == null) {
+      throw new InvalidField("season", "Give the crop year, for example " + on.getYear() + ".");
+    }
+    if (season < EARLIEST_SEASON || season > on.getYear()) {
+      throw new InvalidField(
+          "season",
+          "Syrup filled in %d is of the crop of %d or earlier, not %d."
+              .formatted(on.getYear(), on.getYear(), season));
+    }
+    return season;
+  }
+
+  private static BigDecimal capacity(FillBarrel said) {
+    if (said.capacity() == null) {
+      return null;
+    }
+    Readings.required(said.capacity(), "capacity", Dimension.VOLUME);
+    if (said.capacity().signum() <= 0) {
+      throw new InvalidField("capacity", "A barrel takes more than nothing.");
+    }
+    return said.capacity().in(Unit.ML);
+  }
+
+  /** Refused only when it is over the brim beyond what scale and stick may be off. */
+  private static void checkCapacity(BigDecimal capacityML, FillBarrel said, Contents contents) {
+    Uncertain grams = contents.grams();
+    double least = Math.max(0, grams.value() - Uncertain.COVERAGE * grams.u());
+    Syrup syrup = new Syrup(contents.brix().value());
+    if (capacityML != null && syrup.mLAt20(least) > capacityML.doubleValue()) {
+      throw new OverCapacity(
+          said.tag(),
+          Quantity.rounded(syrup.mLAt20(grams.value()), Unit.ML, 0).to(Unit.GAL, 2),
+          Quantity.rounded(capacityML.doubleValue(), Unit.ML, 0).to(Unit.GAL, 2),
+          said.weighing() != null ? "weighing.gross" : "dipstick.volume");
+    }
+  }
+}

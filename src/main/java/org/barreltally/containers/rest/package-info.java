@@ -1,0 +1,2 @@
+/** Container sizes as JSON. */
+package org.barreltally.containers.rest;

@@ -1,0 +1,80 @@
+package org.barreltally.ledger;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.Tuple;
+import jakarta.persistence.TupleElement;
+import jakarta.transaction.Transactional;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What must always hold in the book, each as a named question in {@code db/invariants} whose answer
+ * must be empty. The tests ask the same questions as the owner does.
+ */
+@ApplicationScoped
+public class Invariants {
+
+  /** At most so many violations of one invariant are listed. */
+  public static final int VIOLATIONS_LISTED = 100;
+
+  /** The names, each a file {@code db/invariants/<name>.sql}. */
+  public static final List<String> NAMES =
+      List.of(
+          "entries-sum-to-zero",
+          "movements-are-whole",
+          "balances-are-their-entries",
+          "histories-are-unbroken",
+          "nothing-below-zero",
+          "availability-is-the-shelf",
+          "reserved-is-its-steps",
+          "conversions-keep-mass",
+          "reversals-mirror",
+          "shares-are-whole");
+
+  /** An invariant and the rows that break it; none when it holds. */
+  public record Finding(String name, List<Map<String, Object>> violations) {}
+
+  private final EntityManager entities;
+
+  public Invariants(EntityManager entities) {
+    this.entities = entities;
+  }
+
+  @Transactional
+  public List<Finding> check() {
+    return NAMES.stream().map(name -> new Finding(name, violations(name))).toList();
+  }
+
+  private List<Map<String, Object>> violations(String name) {
+    List<?> rows =
+        entities
+            .createNativeQuery(sql(name), Tuple.class)
+            .setMaxResults(VIOLATIONS_LISTED)
+            .getResultList();
+    return rows.stream().map(row -> asMap((Tuple) row)).toList();
+  }
+
+  private static Map<String, Object> asMap(Tuple row) {
+    Map<String, Object> map = new LinkedHashMap<>();
+    for (TupleElement<?> column : row.getElements()) {
+      map.put(column.getAlias(), row.get(column));
+    }
+    return map;
+  }
+
+  private static String sql(String name) {
+    String path = "db/invariants/" + name + ".sql";
+    try (InputStream in =
+        Thread.currentThread().getContextClassLoader().getResourceAsStream(path)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

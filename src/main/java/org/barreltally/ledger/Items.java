@@ -1,0 +1,90 @@
+package org.barreltally.ledger;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import java.math.BigDecimal;
+import java.sql.PreparedStatement;
+import java.sql.Types;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.hibernate.Session;
+
+/** The items of the book. */
+@ApplicationScoped
+public class Items {
+
+  private final EntityManager entities;
+
+  public Items(EntityManager entities) {
+    this.entities = entities;
+  }
+
+  /** Enters items; their lots must be known. Several at once cost one round trip. */
+  public void add(List<Item> items) {
+    entities.flush();
+    entities
+        .unwrap(Session.class)
+        .doWork(
+            connection -> {
+              try (PreparedStatement insert =
+                  connection.prepareStatement(
+                      "INSERT INTO items (id, lot, container, grams_each, grade, held)"
+                          + " VALUES (?, ?, ?, ?, ?, ?)")) {
+                for (Item item : items) {
+                  insert.setObject(1, item.id());
+                  insert.setString(2, item.lot());
+                  insert.setString(3, item.container());
+                  insert.setBigDecimal(4, item.gramsEach());
+                  if (item.grade() == null) {
+                    insert.setNull(5, Types.VARCHAR);
+                  } else {
+                    insert.setString(5, item.grade());
+                  }
+                  insert.setBoolean(6, item.held());
+                  insert.addBatch();
+                }
+                insert.executeBatch();
+              }
+            });
+  }
+
+  /** The item that is the bulk syrup of a lot. */
+  public Optional<Item> syrupOf(String lot) {
+    return of(lot).stream().filter(Item::isSyrup).findFirst();
+  }
+
+  /** The item that is the jars of a lot in one container. */
+  public Optional<Item> jarsOf(String lot, String container) {
+    return of(lot).stream().filter(item -> container.equals(item.container())).findFirst();
+  }
+
+  /** Every item of a lot, its bulk syrup first. */
+  public List<Item> of(String lot) {
+    return of(List.of(lot));
+  }
+
+  /** Every item of some lots, by lot, bulk syrup first. */
+  public List<Item> of(Collection<String> lots) {
+    List<?> rows =
+        entities
+            .createNativeQuery(
+                "SELECT id, lot, container, grams_each, grade, held FROM items"
+                    + " WHERE lot IN (:lots) ORDER BY lot, container NULLS FIRST")
+            .setParameter("lots", lots)
+            .getResultList();
+    return rows.stream().map(Items::read).toList();
+  }
+
+  private static Item read(Object row) {
+    Object[] c = (Object[]) row;
+    return new Item(
+        (UUID) c[0],
+        (String) c[1],
+        (String) c[2],
+        (BigDecimal) c[3],
+        (String) c[4],
+        (Boolean) c[5]);
+  }
+}

@@ -1,0 +1,141 @@
+package org.barreltally.ledger;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Instance;
+import jakarta.persistence.EntityManager;
+import jakarta.transaction.Transactional;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.barreltally.ledger.internal.Posting;
+import org.barreltally.refusal.InvalidField;
+import org.hibernate.Session;
+import org.hibernate.exception.ConstraintViolationException;
+
+/**
+ * The one way in which stock changes. A movement is posted whole or not at all: its balances are
+ * locked in sorted order, judged, and written with the entries in the caller's transaction.
+ */
+@ApplicationScoped
+public class Ledger {
+
+  /** The constraint that lets only one of two reversals at the same moment through. */
+  private static final String REVERSED_ONCE = "movement_reversed_once";
+
+  private final EntityManager entities;
+  private final Days days;
+  private final Ids ids;
+  private final RecordedBy recordedBy;
+  private final Instance<AfterPosting> followers;
+
+  public Ledger(
+      EntityManager entities,
+      Days days,
+      Ids ids,
+      RecordedBy recordedBy,
+      Instance<AfterPosting> followers) {
+    this.entities = entities;
+    this.days = days;
+    this.ids = ids;
+    this.recordedBy = recordedBy;
+    this.followers = followers;
+  }
+
+  /**
+   * Posts a movement.
+   *
+   * @return the movement's id
+   * @throws NotThatMuchThere if a place would hold less than nothing
+   */
+  @Transactional
+  public UUID post(Movement movement) {
+    return post(movement, null);
+  }
+
+  /**
+   * Takes a movement back: every transfer goes the other way, dated when the original happened.
+   *
+   * @throws UnknownMovement if there is none of that id
+   * @throws CannotBeTakenBack if it was taken back already or is a reversal itself
+   * @throws NotThatMuchThere if what it brought has left since
+   */
+  @Transactional
+  public UUID reverse(UUID id, String reason) {
+    if (reason == null || reason.isBlank()) {
+      throw new InvalidField("reason", "Say why the movement is taken back.");
+    }
+    List<?> headers =
+        entities
+            .createNativeQuery(
+                "SELECT m.kind, m.happened_at, (SELECT r.id FROM movements r WHERE r.reverses = m.id)"
+                    + " FROM movements m WHERE m.id = :id")
+            .setParameter("id", id)
+            .getResultList();
+    if (headers.isEmpty()) {
+      throw new UnknownMovement(id);
+    }
+    Object[] header = (Object[]) headers.get(0);
+    if (header[2] != null) {
+      throw new CannotBeTakenBack(id, "it was taken back already by movement " + header[2]);
+    }
+    if (MovementKind.of((String) header[0]) == MovementKind.REVERSAL) {
+      throw new CannotBeTakenBack(id, "it is a reversal; enter what is right as a new movement");
+    }
+    try {
+      return post(
+          new Movement(MovementKind.REVERSAL, (Instant) header[1], reason, opposite(id)), id);
+    } catch (ConstraintViolationException clash) {
+      if (REVERSED_ONCE.equals(clash.getConstraintName())) {
+        throw new CannotBeTakenBack(id, "somebody else took it back at the same moment");
+      }
+      throw clash;
+    }
+  }
+
+  private UUID post(Movement movement, UUID reverses) {
+    Posting posting =
+        new Posting(
+            ids.next(),
+            movement,
+            reverses,
+            days.now(),
+            days.dateOf(movement.happenedAt()).getYear(),
+            recordedBy.user());
+    entities.flush();
+    entities.unwrap(Session.class).doWork(posting::write);
+    followers.forEach(follower -> follower.posted(movement));
+    return posting.id();
+  }
+
+  /** The transfers that undo a movement: what each entry brought to a place leaves it again. */
+  private List<Transfer> opposite(UUID id) {
+    List<?> rows =
+        entities
+            .createNativeQuery(
+                "SELECT place, item, amount FROM entries WHERE movement = :id ORDER BY item, line")
+            .setParameter("id", id)
+            .getResultList();
+    List<Transfer> transfers = new ArrayList<>();
+    List<Object[]> open = new ArrayList<>();
+    for (Object row : rows) {
+      Object[] entry = ((Object[]) row).clone();
+      // Per item the entries sum to zero, so each amount is paired off against the open ones of the
+      // other sign until nothing is left.
+      for (Object[] other : open) {
+        long left = (long) entry[2];
+        long theirs = (long) other[2];
+        if (other[1].equals(entry[1]) && left != 0 && Long.signum(left) == -Long.signum(theirs)) {
+          long amount = Math.min(Math.abs(left), Math.abs(theirs));
+          String brought = (String) (left > 0 ? entry[0] : other[0]);
+          String gave = (String) (left > 0 ? other[0] : entry[0]);
+          transfers.add(new Transfer(brought, gave, (UUID) entry[1], amount));
+          entry[2] = left - Long.signum(left) * amount;
+          other[2] = theirs - Long.signum(theirs) * amount;
+        }
+      }
+      open.add(entry);
+    }
+    return transfers;
+  }
+}

@@ -1,0 +1,35 @@
+package org.barreltally.ledger;
+
+import java.util.Locale;
+
+/** Why stock moved; stands in the book as its {@link #code()}. */
+public enum MovementKind {
+  /** Stock that was there when the book began. */
+  OPENING,
+  /** Syrup bought from a supplier. */
+  PURCHASE,
+  /** A barrel filled from the evaporator. */
+  FILLING,
+  /** A barrel topped up: its lot and the fresh syrup become a blend lot. */
+  TOP_UP,
+  /** A barrel weighed again: the book follows the scale. */
+  WEIGHING,
+  /** Bulk syrup turned into jars. */
+  CANNING,
+  /** Jars carried from one own place to another. */
+  RELOCATION,
+  /** Jars or syrup gone for a named cause. */
+  WRITE_OFF,
+  /** The shelf was counted and the book follows. */
+  COUNT,
+  /** Takes an earlier movement back. */
+  REVERSAL;
+
+  public String code() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  static MovementKind of(String code) {
+    return valueOf(code.toUpperCase(Locale.ROOT).replace('-', '_'));
+  }
+}

@@ -1,0 +1,73 @@
+package org.barreltally.ledger;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.Tuple;
+import jakarta.transaction.Transactional;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The places of the book. */
+@ApplicationScoped
+public class Places {
+
+  private final EntityManager entities;
+
+  public Places(EntityManager entities) {
+    this.entities = entities;
+  }
+
+  public Optional<Place> find(String code) {
+    return query("WHERE code = :code", code).stream().findFirst();
+  }
+
+  /**
+   * The own place of that code.
+   *
+   * @param field where in the request it was named
+   * @throws UnknownPlace if there is none, or own stock never stands there
+   */
+  public Place own(String code, String field) {
+    return Optional.ofNullable(code)
+        .flatMap(this::find)
+        .filter(Place::isOwn)
+        .orElseThrow(
+            () ->
+                new UnknownPlace(
+                    code,
+                    field,
+                    query("WHERE kind IN ('home', 'out')", null).stream()
+                        .map(Place::code)
+                        .limit(20)
+                        .collect(Collectors.joining(", "))));
+  }
+
+  /** Places by code, after a code (or null), at most so many. */
+  @Transactional
+  public List<Place> list(String after, int limit) {
+    return query("WHERE code > :code", after == null ? "" : after).stream().limit(limit).toList();
+  }
+
+  private List<Place> query(String where, String code) {
+    var query =
+        entities.createNativeQuery(
+            "SELECT code, name, kind, below_zero FROM places " + where + " ORDER BY code",
+            Tuple.class);
+    if (code != null) {
+      query.setParameter("code", code);
+    }
+    List<?> rows = query.getResultList();
+    return rows.stream()
+        .map(Tuple.class::cast)
+        .map(
+            row ->
+                new Place(
+                    row.get("code", String.class),
+                    row.get("name", String.class),
+                    Place.Kind.valueOf(row.get("kind", String.class).toUpperCase(Locale.ROOT)),
+                    row.get("below_zero", Boolean.class)))
+        .toList();
+  }
+}

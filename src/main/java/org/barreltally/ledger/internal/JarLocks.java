@@ -1,0 +1,92 @@
+package org.barreltally.ledger.internal;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import java.util.Collection;
+import java.util.List;
+import org.barreltally.ledger.Item;
+
+/**
+ * Keeps the jars of some lots from being moved, promised, graded or held by others until the
+ * transaction ends. Everyone who needs more than one posting takes rows in this order: items, then
+ * balances by place and item, then pools by container and grade; so nobody waits in a ring.
+ */
+@ApplicationScoped
+public class JarLocks {
+
+  private static final String ITEMS =
+      "SELECT id FROM items WHERE lot IN (:lots) AND container IS NOT NULL ORDER BY id FOR UPDATE";
+
+  private static final String ROWS =
+      """
+      INSERT INTO balances (place, item, amount, seq, below_zero)
+      SELECT p.code, i.id, 0, 0, p.below_zero
+      FROM items i CROSS JOIN places p WHERE i.id IN (:items) AND p.code IN (:places)
+      ORDER BY 1, 2 ON CONFLICT DO NOTHING
+      """;
+
+  private static final String BALANCES =
+      """
+      SELECT b.amount FROM balances b JOIN items i ON i.id = b.item
+      WHERE i.lot IN (:lots) AND i.container IS NOT NULL
+      ORDER BY b.place, b.item FOR UPDATE OF b
+      """;
+
+  /** Writes nothing new into a pool that is there: it only locks it, in order. */
+  private static final String POOLS =
+      """
+      INSERT INTO availability AS a (container, grade, on_hand, held, reserved, out)
+      SELECT DISTINCT i.container, g.grade, 0, 0, 0, 0
+      FROM items i CROSS JOIN LATERAL (VALUES (i.grade), (CAST(:grade AS text))) AS g (grade)
+      WHERE i.lot IN (:lots) AND i.container IS NOT NULL AND g.grade IS NOT NULL
+      ORDER BY i.container, g.grade
+      ON CONFLICT (container, grade) DO UPDATE SET on_hand = a.on_hand
+      """;
+
+  private final EntityManager entities;
+
+  JarLocks(EntityManager entities) {
+    this.entities = entities;
+  }
+
+  /**
+   * Locks all jars of a lot, to change their pool.
+   *
+   * @param grade a further grade whose pools will be needed; null for none
+   */
+  public void take(String lot, String grade) {
+    entities.flush();
+    List<String> lots = List.of(lot);
+    lock(ITEMS, lots);
+    // A balance row that is new refers to its item: while the items are locked there are no others
+    // than those locked next.
+    lock(BALANCES, lots);
+    pools(lots, grade);
+  }
+
+  /** Locks all jars of the lots of some jars, which will be posted at some places. */
+  public void take(Collection<Item> jars, List<String> places) {
+    entities.flush();
+    List<String> lots = jars.stream().map(Item::lot).distinct().toList();
+    lock(ITEMS, lots);
+    entities
+        .createNativeQuery(ROWS)
+        .setParameter("items", jars.stream().map(Item::id).toList())
+        .setParameter("places", places)
+        .executeUpdate();
+    lock(BALANCES, lots);
+    pools(lots, null);
+  }
+
+  private void lock(String sql, List<String> lots) {
+    entities.createNativeQuery(sql).setParameter("lots", lots).getResultList();
+  }
+
+  private void pools(List<String> lots, String grade) {
+    entities
+        .createNativeQuery(POOLS)
+        .setParameter("grade", grade)
+        .setParameter("lots", lots)
+        .executeUpdate();
+  }
+}

@@ -1,0 +1,2 @@
+/** The ledger as JSON: movements, invariants, what can be promised, places. */
+package org.barreltally.ledger.rest;

@@ -1,0 +1,87 @@
+package org.barreltally.lots;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
+import jakarta.transaction.Transactional;
+import org.barreltally.ledger.Days;
+import org.barreltally.ledger.Ids;
+import org.barreltally.ledger.Pools;
+import org.barreltally.ledger.RecordedBy;
+import org.barreltally.lots.internal.HoldRow;
+import org.barreltally.lots.internal.LotRow;
+import org.barreltally.lots.internal.LotRows;
+import org.barreltally.refusal.InvalidField;
+
+/**
+ * Holds lots and releases them. A held lot is not drawn, promised, printed or sent; what is already
+ * out shows in its trace.
+ */
+@ApplicationScoped
+public class Holds {
+
+  private final LotRows rows;
+  private final EntityManager entities;
+  private final Pools pools;
+  private final Days days;
+  private final Ids ids;
+  private final RecordedBy recordedBy;
+
+  public Holds(
+      LotRows rows,
+      EntityManager entities,
+      Pools pools,
+      Days days,
+      Ids ids,
+      RecordedBy recordedBy) {
+    this.rows = rows;
+    this.entities = entities;
+    this.pools = pools;
+    this.days = days;
+    this.ids = ids;
+    this.recordedBy = recordedBy;
+  }
+
+  /** Holds a lot; holding a held lot again records the further reason. */
+  @Transactional
+  public Lot hold(String code, String reason) {
+    return step(locked(code), code, true, reason);
+  }
+
+  /**
+   * Releases a held lot.
+   *
+   * @throws NotHeld if it is not held
+   * @throws NotGraded if its colour was never measured or nobody tasted it
+   */
+  @Transactional
+  public Lot release(String code, String reason) {
+    LotRow row = locked(code);
+    Lot lot = row.asLot();
+    if (!lot.held()) {
+      throw new NotHeld(code);
+    }
+    if (lot.grade() == null) {
+      throw new NotGraded(code);
+    }
+    return step(row, code, false, reason);
+  }
+
+  private Lot step(LotRow row, String code, boolean held, String reason) {
+    if (reason == null || reason.isBlank()) {
+      throw new InvalidField("reason", "Say why the lot is " + (held ? "held." : "released."));
+    }
+    row.held(held);
+    entities.persist(new HoldRow(ids.next(), code, held, reason, days.now(), recordedBy.user()));
+    pools.hold(code, held);
+    return row.asLot();
+  }
+
+  private LotRow locked(String code) {
+    LotRow row = rows.findById(code, LockModeType.PESSIMISTIC_WRITE);
+    if (row == null) {
+      throw new UnknownLot(code);
+    }
+    return row;
+  }
+}

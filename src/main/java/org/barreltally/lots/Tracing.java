@@ -1,0 +1,63 @@
+package org.barreltally.lots;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.barreltally.lots.internal.LotRow;
+import org.barreltally.lots.internal.LotRows;
+
+/** Follows a lot both ways. */
+@ApplicationScoped
+public class Tracing {
+
+  private final Lots lots;
+  private final LotRows rows;
+  private final Family family;
+  private final Whereabouts whereabouts;
+
+  public Tracing(Lots lots, LotRows rows, Family family, Whereabouts whereabouts) {
+    this.lots = lots;
+    this.rows = rows;
+    this.family = family;
+    this.whereabouts = whereabouts;
+  }
+
+  /**
+   * @throws UnknownLot if there is no such lot
+   */
+  @Transactional
+  public Trace trace(String code) {
+    Lot lot = lots.at(code);
+    List<Parent> above = family.above(code);
+    List<Parent> below = family.below(code);
+    Map<String, Double> descendants = Shares.inDescendants(code, below);
+    List<String> touched = new ArrayList<>(descendants.keySet());
+    touched.add(code);
+    return new Trace(
+        lot,
+        links(above, Parent::child, code),
+        links(below, Parent::parent, code),
+        Shares.ofAncestors(code, above),
+        descendants,
+        whereabouts.jars(touched),
+        whereabouts.bulk(touched),
+        seasonsOf(lot, links(above, Parent::child, code)));
+  }
+
+  private static List<Parent> links(List<Parent> links, Function<Parent, String> end, String code) {
+    return links.stream().filter(link -> end.apply(link).equals(code)).toList();
+  }
+
+  private Map<String, List<Integer>> seasonsOf(Lot lot, List<Parent> parents) {
+    Map<String, List<Integer>> seasons = new HashMap<>();
+    seasons.put(lot.code(), lot.seasons());
+    rows.list("code in ?1", parents.stream().map(Parent::parent).toList()).stream()
+        .map(LotRow::asLot)
+        .forEach(parent -> seasons.put(parent.code(), parent.seasons()));
+    return seasons;
+  }
+}

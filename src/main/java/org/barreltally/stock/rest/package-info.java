@@ -1,0 +1,2 @@
+/** Stock, counts and opening stock over HTTP. */
+package org.barreltally.stock.rest;
