@@ -22,7 +22,12 @@ class ProblemTest {
 
   @ParameterizedTest
   @CsvSource({
-    "INVALID,400", "RULE,422", "CONFLICT,409", "NOT_FOUND,404", "STALE,412", "FORBIDDEN,403"
+    "INVALID,400",
+    "RULE,422",
+    "CONFLICT,409",
+    "NOT_FOUND,404",
+    "STALE,412",
+    "FORBIDDEN,403"
   })
   void each_kind_of_refusal_has_its_status(String kind, int status) {
     problem(Ask.asOwner().get("/api/tried/refused/" + kind).then(), status, "too-light")
@@ -83,8 +88,7 @@ class ProblemTest {
   @ParameterizedTest
   @CsvSource({"/api/tried/by-id/%00", "/api/tried/paged?after=a%00b"})
   void a_NUL_in_an_address_is_refused(String path) {
-    problem(
-        Ask.asOwner().urlEncodingEnabled(false).get(path).then(), 400, "bad-character");
+    problem(Ask.asOwner().urlEncodingEnabled(false).get(path).then(), 400, "bad-character");
   }
 
   @Test
@@ -95,8 +99,12 @@ class ProblemTest {
 
   @ParameterizedTest
   @CsvSource({
-    "23505,409,clash", "23514,409,clash", "40001,503,try-again", "40P01,503,try-again",
-    "22021,400,bad-character", "42P01,500,defect"
+    "23505,409,clash",
+    "23514,409,clash",
+    "40001,503,try-again",
+    "40P01,503,try-again",
+    "22021,400,bad-character",
+    "42P01,500,defect"
   })
   void what_postgresql_refuses_is_said_in_plain_words(String state, int status, String code) {
     problem(Ask.asOwner().get("/api/tried/sql/" + state).then(), status, code)
