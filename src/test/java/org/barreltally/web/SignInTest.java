@@ -87,8 +87,9 @@ class SignInTest {
   @Test
   void names_and_passwords_that_cannot_be_do_no_harm() {
     form("a\u0000b", "x\u0000y").post("/sign-in").then().statusCode(401);
-    form("o".repeat(5_000), "x").post("/sign-in").then().statusCode(401);
-    form("owner", "x".repeat(5_000)).post("/sign-in").then().statusCode(401);
+    form("o".repeat(1_500), "x").post("/sign-in").then().statusCode(401);
+    form("owner", "x".repeat(1_500)).post("/sign-in").then().statusCode(401);
+    form("o".repeat(5_000), "x").post("/sign-in").then().statusCode(413);
   }
 
   @Test
@@ -101,6 +102,7 @@ class SignInTest {
         .statusCode(303)
         .header("Location", equalTo("/sign-in?to=%2Fbarrels%3Fstate%3Dfull%26x%3D1"));
     given()
+        .urlEncodingEnabled(false)
         .get("/sign-in?to=%2Fbarrels%3Fstate%3Dfull%26x%3D1")
         .then()
         .body("**.find { it.@name == 'to' }.@value", equalTo("/barrels?state=full&x=1"));
