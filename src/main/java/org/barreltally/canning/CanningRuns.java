@@ -7,10 +7,8 @@ import java.util.List;
 import org.barreltally.barrels.Draw;
 import org.barreltally.barrels.Drawing;
 import org.barreltally.barrels.Heels;
-import org.barreltally.canning.internal.RunRow;
-import org.barreltally.canning.internal.RunRows;
+import org.barreltally.canning.internal.RunBook;
 import org.barreltally.ledger.Days;
-import org.barreltally.ledger.RecordedBy;
 import org.barreltally.lots.Grading;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.refusal.InvalidField;
@@ -29,10 +27,9 @@ public class CanningRuns {
   private final Grading grading;
   private final RunPosting posting;
   private final Heels heels;
-  private final RunRows rows;
+  private final RunBook book;
   private final FarmSettings settings;
   private final Days days;
-  private final RecordedBy recordedBy;
 
   public CanningRuns(
       Drawing drawing,
@@ -41,20 +38,18 @@ public class CanningRuns {
       Grading grading,
       RunPosting posting,
       Heels heels,
-      RunRows rows,
+      RunBook book,
       FarmSettings settings,
-      Days days,
-      RecordedBy recordedBy) {
+      Days days) {
     this.drawing = drawing;
     this.reckoner = reckoner;
     this.rules = rules;
     this.grading = grading;
     this.posting = posting;
     this.heels = heels;
-    this.rows = rows;
+    this.book = book;
     this.settings = settings;
     this.days = days;
-    this.recordedBy = recordedBy;
   }
 
   /**
@@ -84,7 +79,7 @@ public class CanningRuns {
                 grade,
                 settings.jurisdiction(),
                 rules.cautions(reckoning, grade));
-    rows.persist(new RunRow(sheet, posted.movement(), days.now(), recordedBy.user()));
+    book.keep(sheet, posted.movement());
     return sheet;
   }
 
@@ -94,14 +89,12 @@ public class CanningRuns {
    * @throws UnknownRun if no run made that lot
    */
   public PackSheet at(String lot) {
-    return rows.findByIdOptional(lot).map(RunRow::sheet).orElseThrow(() -> new UnknownRun(lot));
+    return book.find(lot).orElseThrow(() -> new UnknownRun(lot));
   }
 
   /** Runs by lot code, after a code, at most so many. */
   public List<PackSheet> list(String after, int limit) {
-    return rows.find("lot > ?1 order by lot", after == null ? "" : after).page(0, limit).stream()
-        .map(RunRow::sheet)
-        .toList();
+    return book.list(after, limit);
   }
 
   private static void checkSaid(CanningOrder order) {

@@ -22,7 +22,7 @@ public class RunRow {
   private LocalDate on;
 
   @JdbcTypeCode(SqlTypes.JSON)
-  private PackSheet sheet;
+  private String sheet;
 
   @Column(name = "release_reason")
   private String releaseReason;
@@ -35,17 +35,18 @@ public class RunRow {
 
   protected RunRow() {}
 
-  public RunRow(PackSheet sheet, UUID movement, Instant recordedAt, UUID recordedBy) {
+  public RunRow(
+      PackSheet sheet, String json, UUID movement, Instant recordedAt, UUID recordedBy) {
     this.lot = sheet.lot();
     this.movement = movement;
     this.on = sheet.on();
-    this.sheet = sheet;
+    this.sheet = json;
     this.releaseReason = sheet.releaseReason();
     this.recordedAt = recordedAt;
     this.recordedBy = recordedBy;
   }
 
-  public PackSheet sheet() {
+  public String sheet() {
     return sheet;
   }
 }
