@@ -23,7 +23,8 @@ class BadJsonTest {
         field("{\"season\": true}", "wrong-type", "season", "whole number"),
         field("{\"season\": \"\"}", "wrong-type", "season", "whole number"),
         field("{\"season\": 99999999999}", "out-of-range", "season", "smaller"),
-        field("{\"count\": null}", "wrong-type", "count", "whole number"),
+        field("{\"counted\": {\"count\": null}}", "wrong-type", "counted.count", "whole number"),
+        field("{\"counted\": {}}", "wrong-type", "counted.count", "whole number"),
         field("{\"tag\": 5}", "wrong-type", "tag", "text in quotes"),
         field("{\"tag\": 5.5}", "wrong-type", "tag", "text in quotes"),
         field("{\"tag\": false}", "wrong-type", "tag", "text in quotes"),
@@ -67,7 +68,8 @@ class BadJsonTest {
             "draws[1].weight.unit",
             "lb"),
         field("{\"tag\": \"" + "x".repeat(10_001) + "\"}", "too-large", "tag", "10,000"),
-        field("{\"brix\": " + "1".repeat(41) + "}", "too-large", "brix", "40 digits"));
+        field("{\"season\": " + "1".repeat(900) + "}", "out-of-range", "season", "smaller"),
+        field("{\"brix\": " + "1".repeat(41) + "}", "invalid-field", "brix", "fewer digits"));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -92,7 +94,8 @@ class BadJsonTest {
         Arguments.of("[]", "wrong-type", "object"),
         Arguments.of("7", "wrong-type", "object"),
         Arguments.of("\"text\"", "wrong-type", "object"),
-        Arguments.of("{\"a\":".repeat(30) + "1" + "}".repeat(30), "unknown-field", "Leave it"),
+        Arguments.of("{\"a\":".repeat(30) + "1" + "}".repeat(30), "too-large", "20 levels"),
+        Arguments.of("{\"brix\": " + "1".repeat(1_001) + "}", "too-large", "1,000 digits"),
         Arguments.of("{\"draws\":" + "[".repeat(30) + "]".repeat(30) + "}", "wrong-type", ""));
   }
 
@@ -137,7 +140,7 @@ class BadJsonTest {
   void what_is_right_comes_back_plainly_and_without_nulls() {
     Ask.json(
             """
-            {"tag": "B-01", "count": 2, "filledOn": "2026-03-14", "at": "2026-03-14T21:05:00-04:00",
+            {"tag": "B-01", "counted": {"count": 2}, "filledOn": "2026-03-14", "at": "2026-03-14T21:05:00-04:00",
              "brix": 1e2, "taste": "clean",
              "weighing": {"gross": {"value": 486.50, "unit": "lb"}}}""")
         .post("/api/tried")
@@ -145,7 +148,7 @@ class BadJsonTest {
         .statusCode(200)
         .body(
             equalTo(
-                "{\"tag\":\"B-01\",\"count\":2,\"filledOn\":\"2026-03-14\","
+                "{\"tag\":\"B-01\",\"counted\":{\"count\":2},\"filledOn\":\"2026-03-14\","
                     + "\"at\":\"2026-03-15T01:05:00Z\",\"brix\":100,\"taste\":\"clean\","
                     + "\"weighing\":{\"gross\":{\"value\":486.50,\"unit\":\"lb\"}}}"));
   }

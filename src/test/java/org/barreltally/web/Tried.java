@@ -37,10 +37,12 @@ public class Tried {
 
   record Draw(String from, @NotNull(message = "Say how much.") Quantity weight) {}
 
+  record Counted(int count) {}
+
   record Filling(
       String tag,
       Integer season,
-      int count,
+      Counted counted,
       LocalDate filledOn,
       Instant at,
       UUID id,
@@ -48,7 +50,7 @@ public class Tried {
       BigDecimal brix,
       Taste taste,
       Weighing weighing,
-      @Valid List<Draw> draws) {}
+      List<@Valid Draw> draws) {}
 
   record Wanted(@NotEmpty(message = "Name at least one.") List<@Valid Draw> draws) {}
 
@@ -135,5 +137,11 @@ public class Tried {
           return Answer.created(
               URI.create("/api/tried/" + number), Map.of("number", number, "of", draw));
         });
+  }
+
+  @POST
+  @Path("/once-too")
+  public Response onceToo(@HeaderParam("Idempotency-Key") String key, Draw draw) {
+    return once(key, draw);
   }
 }
