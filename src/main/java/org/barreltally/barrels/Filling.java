@@ -142,7 +142,9 @@ public class Filling {
             contents.grams().u(),
             days.now(),
             recordedBy.user());
-    keepReadings(filling, said, contents, new ReadingLog.Of(vessels.put(vessel, filling), lot, on));
+    describe(filling, said, contents);
+    vessels.put(vessel, filling);
+    keepReadings(said, contents, new ReadingLog.Of(filling.id(), lot, on));
     ledger.post(
         Movement.of(origin.movement(), days.during(on))
             .move(
@@ -175,21 +177,25 @@ public class Filling {
     return new Contents(brix, weighed, dipped);
   }
 
-  private void keepReadings(
-      FillingRow filling, FillBarrel said, Contents contents, ReadingLog.Of of) {
-    log.density(of, said.density(), contents.brix());
+  private static void describe(FillingRow filling, FillBarrel said, Contents contents) {
     if (contents.weighed() != null) {
-      log.weighing(of, said.weighing(), contents.weighed());
       filling.tare(Math.round(said.weighing().tare().doubleIn(Unit.G)));
-    }
-    if (contents.dipped() != null) {
-      log.dipstick(of, said.dipstick(), contents.dipped());
     }
     if (contents.weighed() != null && contents.dipped() != null) {
       Syrup syrup = new Syrup(contents.brix().value());
       filling.gap(
           syrup.mLAt20(contents.dipped().value()) - syrup.mLAt20(contents.weighed().value()),
           contents.dipped().differsFrom(contents.weighed()));
+    }
+  }
+
+  private void keepReadings(FillBarrel said, Contents contents, ReadingLog.Of of) {
+    log.density(of, said.density(), contents.brix());
+    if (contents.weighed() != null) {
+      log.weighing(of, said.weighing(), contents.weighed());
+    }
+    if (contents.dipped() != null) {
+      log.dipstick(of, said.dipstick(), contents.dipped());
     }
   }
 

@@ -5,7 +5,6 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.regex.Pattern;
 import org.barreltally.barrels.internal.BarrelQuery;
 import org.barreltally.barrels.internal.FillingRow;
@@ -93,10 +92,9 @@ class Vessels {
     return barrel;
   }
 
-  /** Puts a new filling into the vessel and returns its id. */
-  UUID put(VesselRow vessel, FillingRow filling) {
+  /** Puts a new filling, described already, into the vessel. */
+  void put(VesselRow vessel, FillingRow filling) {
     entities.persist(filling);
     vessel.fill(filling.id());
-    return filling.id();
   }
 }
