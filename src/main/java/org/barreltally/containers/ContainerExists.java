@@ -9,7 +9,9 @@ public final class ContainerExists extends Refusal {
         Kind.CONFLICT,
         "container-exists",
         "This code is taken",
-        "There is a container " + code + " already. Its contents stay as they are; choose another"
+        "There is a container "
+            + code
+            + " already. Its contents stay as they are; choose another"
             + " code for another size.",
         "code");
   }

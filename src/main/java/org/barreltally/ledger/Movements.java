@@ -98,8 +98,7 @@ public class Movements {
   }
 
   private List<PostedMovement> read(String condition, Map<String, Object> parameters, int limit) {
-    Query query =
-        entities.createNativeQuery(HEADERS + condition, Tuple.class).setMaxResults(limit);
+    Query query = entities.createNativeQuery(HEADERS + condition, Tuple.class).setMaxResults(limit);
     parameters.forEach(query::setParameter);
     List<?> found = query.getResultList();
     Map<UUID, Tuple> headers = new LinkedHashMap<>();

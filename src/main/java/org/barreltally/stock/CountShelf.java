@@ -22,7 +22,9 @@ public record CountShelf(
         @Size(max = 80, message = "Give a name of at most 80 characters.")
         String by,
     @NotEmpty(message = "Give at least one line: container, lot and count.")
-        @Size(max = LINES_MAX, message = "Give at most 2,000 lines; send the rest as another count.")
+        @Size(
+            max = LINES_MAX,
+            message = "Give at most 2,000 lines; send the rest as another count.")
         List<@Valid @NotNull(message = "Give container, lot and count.") Line> lines) {
 
   /** The most lines of one count. */

@@ -28,8 +28,7 @@ public class Jars {
   private final Ledger ledger;
   private final Days days;
 
-  Jars(
-      Containers containers, Lots lots, Items items, Places places, Ledger ledger, Days days) {
+  Jars(Containers containers, Lots lots, Items items, Places places, Ledger ledger, Days days) {
     this.containers = containers;
     this.lots = lots;
     this.items = items;

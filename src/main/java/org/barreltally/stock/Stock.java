@@ -46,8 +46,7 @@ public class Stock {
   private final Containers containers;
   private final Lots lots;
 
-  Stock(
-      EntityManager entities, Barrels barrels, Places places, Containers containers, Lots lots) {
+  Stock(EntityManager entities, Barrels barrels, Places places, Containers containers, Lots lots) {
     this.entities = entities;
     this.barrels = barrels;
     this.places = places;
@@ -95,7 +94,11 @@ public class Stock {
     add(sql, parameters, "b.place = ", "place", filter.place());
     add(sql, parameters, "i.container = ", "container", filter.container());
     add(
-        sql, parameters, "i.grade = ", "grade", filter.grade() == null ? null : filter.grade().code());
+        sql,
+        parameters,
+        "i.grade = ",
+        "grade",
+        filter.grade() == null ? null : filter.grade().code());
     add(sql, parameters, "i.lot = ", "lot", filter.lot());
     if (after != null) {
       sql.append(" AND (").append(SORT.formatted(BY_CHARACTER, "CAST('container' AS text),"));

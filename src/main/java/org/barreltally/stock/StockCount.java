@@ -24,8 +24,7 @@ public record StockCount(
    * @param suspectedSwap the lot of the same size that is off by as much the other way: probably
    *     labels were mixed up. Null if there is none.
    */
-  public record Line(
-      String container, String lot, long book, long counted, String suspectedSwap) {
+  public record Line(String container, String lot, long book, long counted, String suspectedSwap) {
 
     /** Above zero if there are more than the book had. */
     public long difference() {

@@ -5,7 +5,8 @@ import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Quantity;
 
 /**
- * Something that stands at an own place: the jars of one lot and size, or a vessel with syrup in it.
+ * Something that stands at an own place: the jars of one lot and size, or a vessel with syrup in
+ * it.
  *
  * @param container of jars; null for a vessel
  * @param tag of a vessel; null for jars
@@ -46,11 +47,10 @@ public record StockRow(
   }
 
   /**
-   * Where a row stands in the list: by place, kind, size or tag, and lot, each in the order of their
-   * characters.
+   * Where a row stands in the list: by place, kind, size or tag, and lot, each in the order of
+   * their characters.
    */
-  public record Key(String place, String kind, String name, String lot)
-      implements Comparable<Key> {
+  public record Key(String place, String kind, String name, String lot) implements Comparable<Key> {
 
     private static final Comparator<Key> ORDER =
         Comparator.comparing(Key::place)

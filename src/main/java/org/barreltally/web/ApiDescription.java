@@ -42,10 +42,8 @@ public class ApiDescription implements OASFilter {
             .description("A refusal (4xx) or a fault (5xx), as RFC 9457 describes")
             .content(problemContent()));
     description.setComponents(components);
-    description.addSecurityRequirement(
-        OASFactory.createSecurityRequirement().addScheme("basic"));
-    description.addSecurityRequirement(
-        OASFactory.createSecurityRequirement().addScheme("token"));
+    description.addSecurityRequirement(OASFactory.createSecurityRequirement().addScheme("basic"));
+    description.addSecurityRequirement(OASFactory.createSecurityRequirement().addScheme("token"));
     describe(description, "People", "Who is signed in, and their access tokens");
   }
 
@@ -56,8 +54,7 @@ public class ApiDescription implements OASFilter {
     }
     operation
         .getResponses()
-        .setDefaultValue(
-            OASFactory.createAPIResponse().ref("#/components/responses/" + PROBLEM));
+        .setDefaultValue(OASFactory.createAPIResponse().ref("#/components/responses/" + PROBLEM));
     return operation;
   }
 
@@ -86,9 +83,7 @@ public class ApiDescription implements OASFilter {
   private static Schema problem() {
     return object("type", "title", "detail", "code")
         .addProperty("status", typed(Schema.SchemaType.INTEGER))
-        .addProperty(
-            "errors",
-            typed(Schema.SchemaType.ARRAY).items(object("field", "message")))
+        .addProperty("errors", typed(Schema.SchemaType.ARRAY).items(object("field", "message")))
         .required(List.of("type", "title", "status", "detail", "code"));
   }
 

@@ -100,8 +100,7 @@ public final class PageRequest {
     }
     try {
       byte[] bytes = Base64.getUrlDecoder().decode(after);
-      String text =
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       if (!text.startsWith(MARK) || text.indexOf('\0') >= 0) {
         throw badCursor();
       }

@@ -40,8 +40,7 @@ public interface StartPageFigures {
    * @param grade the words of the grade; null if not graded
    * @param held how many of those on hand are held
    */
-  record JarRow(
-      String place, String container, String grade, String lot, long onHand, long held) {}
+  record JarRow(String place, String container, String grade, String lot, long onHand, long held) {}
 
   /** The barrels in the order they are shown. */
   List<BarrelRow> barrels();

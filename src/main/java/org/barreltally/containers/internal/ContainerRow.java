@@ -74,9 +74,7 @@ public class ContainerRow {
   }
 
   private static BigDecimal in(Quantity quantity, Unit unit, int decimals) {
-    return quantity == null
-        ? null
-        : quantity.in(unit).setScale(decimals, RoundingMode.HALF_UP);
+    return quantity == null ? null : quantity.in(unit).setScale(decimals, RoundingMode.HALF_UP);
   }
 
   private static BigDecimal stripped(BigDecimal value) {

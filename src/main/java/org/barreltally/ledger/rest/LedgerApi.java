@@ -130,7 +130,8 @@ public class LedgerApi {
     }
     String known = grade == null ? null : ColorClass.of(grade).code();
     return page.page(
-        pools.list(container, known, page.after(LedgerApi::key).orElse(null), page.limit() + 1)
+        pools
+            .list(container, known, page.after(LedgerApi::key).orElse(null), page.limit() + 1)
             .stream()
             .map(Available::of)
             .toList(),
@@ -146,8 +147,7 @@ public class LedgerApi {
   public Page<NamedPlace> places(
       @QueryParam("limit") String limit, @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
-    List<Place> found =
-        places.list(page.after(Function.identity()).orElse(null), page.limit() + 1);
+    List<Place> found = places.list(page.after(Function.identity()).orElse(null), page.limit() + 1);
     return page.page(
         found.stream()
             .map(place -> new NamedPlace(place.code(), place.name(), place.kind()))

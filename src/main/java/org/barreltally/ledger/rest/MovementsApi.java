@@ -138,8 +138,7 @@ public class MovementsApi {
         said,
         () -> {
           UUID reversal = ledger.reverse(id, said.reason());
-          return Answer.created(
-              URI.create("/api/movements/" + reversal), movements.at(reversal));
+          return Answer.created(URI.create("/api/movements/" + reversal), movements.at(reversal));
         });
   }
 }

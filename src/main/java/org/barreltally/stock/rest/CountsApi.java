@@ -38,8 +38,7 @@ public class CountsApi {
       UUID id, String place, Instant countedAt, UUID movement, List<Line> differences) {}
 
   /** A line of a count, in pieces; {@code suspectedSwap} is the lot it was mixed up with. */
-  public record Line(
-      String container, String lot, long book, long counted, String suspectedSwap) {
+  public record Line(String container, String lot, long book, long counted, String suspectedSwap) {
 
     static Line of(StockCount.Line line) {
       return new Line(

@@ -151,8 +151,7 @@ public class StockApi {
         said,
         () -> {
           UUID movement = moving.get();
-          return Answer.created(
-              URI.create("/api/movements/" + movement), movements.at(movement));
+          return Answer.created(URI.create("/api/movements/" + movement), movements.at(movement));
         });
   }
 }

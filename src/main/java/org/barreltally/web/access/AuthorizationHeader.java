@@ -20,21 +20,18 @@ final class AuthorizationHeader {
     String credentials = header.substring(space + 1).strip();
     return switch (header.substring(0, space).toLowerCase(Locale.ROOT)) {
       case "basic" -> basic(credentials);
-      case "bearer" ->
-          Optional.of(new SecretPresented(SecretPresented.Kind.TOKEN, credentials));
+      case "bearer" -> Optional.of(new SecretPresented(SecretPresented.Kind.TOKEN, credentials));
       default -> Optional.empty();
     };
   }
 
   private static Optional<AuthenticationRequest> basic(String credentials) {
     try {
-      String pair =
-          new String(Base64.getDecoder().decode(credentials), StandardCharsets.UTF_8);
+      String pair = new String(Base64.getDecoder().decode(credentials), StandardCharsets.UTF_8);
       int colon = pair.indexOf(':');
       return colon < 0
           ? Optional.empty()
-          : Optional.of(
-              new PasswordPresented(pair.substring(0, colon), pair.substring(colon + 1)));
+          : Optional.of(new PasswordPresented(pair.substring(0, colon), pair.substring(colon + 1)));
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }

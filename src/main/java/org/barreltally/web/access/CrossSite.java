@@ -13,8 +13,8 @@ import org.barreltally.web.problem.ProblemAnswer;
 
 /**
  * Refuses what another site makes a browser send. A browser says where a request was made: in
- * Sec-Fetch-Site (W3C Fetch Metadata), or, where that is not sent, in Origin. Scripts send
- * neither. This covers the sign-in form too, so that nobody is signed in as someone else.
+ * Sec-Fetch-Site (W3C Fetch Metadata), or, where that is not sent, in Origin. Scripts send neither.
+ * This covers the sign-in form too, so that nobody is signed in as someone else.
  */
 @ApplicationScoped
 class CrossSite {

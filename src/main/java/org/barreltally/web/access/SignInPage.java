@@ -94,8 +94,7 @@ public class SignInPage {
   @POST
   @Path("sign-out")
   @Operation(hidden = true)
-  public Response signOut(
-      @CookieParam(SessionCookie.NAME) String secret, @Context UriInfo uri) {
+  public Response signOut(@CookieParam(SessionCookie.NAME) String secret, @Context UriInfo uri) {
     if (!blank(secret)) {
       sessions.end(secret);
     }

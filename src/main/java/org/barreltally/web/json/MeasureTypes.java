@@ -10,7 +10,9 @@ import java.math.BigDecimal;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
 
-/** A quantity is {@code {"value": 486.5, "unit": "lb"}}; the measure itself says what it refuses. */
+/**
+ * A quantity is {@code {"value": 486.5, "unit": "lb"}}; the measure itself says what it refuses.
+ */
 final class MeasureTypes extends SimpleModule {
 
   MeasureTypes() {

@@ -44,8 +44,7 @@ final class PlainTypes extends SimpleModule {
     addDeserializer(BigDecimal.class, new DecimalReader());
   }
 
-  private <T> void text(
-      Class<T> type, Pattern form, Function<String, T> reading, String mend) {
+  private <T> void text(Class<T> type, Pattern form, Function<String, T> reading, String mend) {
     addDeserializer(
         type, new StrictText<>(type, text -> reading.apply(matching(text, form)), mend));
   }

@@ -75,8 +75,7 @@ public class JsonProblems {
 
   private static Problem broken(StreamReadException broken) {
     JsonLocation at = broken.getLocation();
-    String where =
-        at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
+    String where = at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
     if (broken.getOriginalMessage().startsWith("Duplicate field")) {
       return new Problem(
           400,
