@@ -2,6 +2,7 @@ package org.barreltally.barrels;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import org.barreltally.lots.Lot;
 import org.barreltally.measure.Syrup;
@@ -36,6 +37,12 @@ public record Barrel(
 
   public Syrup syrup() {
     return new Syrup(lot.brix().value());
+  }
+
+  /** Changes whenever anything about the barrel does. */
+  public String version() {
+    return Integer.toHexString(Objects.hash(filling, lot, state, grams, tareGrams, material))
+        + Long.toHexString(Math.round(grams.value()));
   }
 
   public List<Integer> seasons() {

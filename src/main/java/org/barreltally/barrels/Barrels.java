@@ -33,6 +33,30 @@ public class Barrels {
         .orElseThrow(() -> new UnknownVessel(tag));
   }
 
+  /**
+   * Makes sure that a barrel is as its writer read it, and keeps it so until the transaction ends.
+   *
+   * @param version as {@link Barrel#version} gave it; null when the writer does not mind
+   * @throws ChangedSince if it changed since
+   */
+  @Transactional
+  public void unchanged(String tag, String version) {
+    Barrel barrel =
+        query.lock("v.tag = :tag", Map.of("tag", tag)).stream()
+            .findFirst()
+            .orElseThrow(() -> new UnknownVessel(tag));
+    if (version != null && !version.equals(barrel.version())) {
+      throw new ChangedSince(tag);
+    }
+  }
+
+  /** Vessels that keep heels, by tag, after a tag, at most so many. */
+  @Transactional
+  public List<Barrel> heels(String after, int limit) {
+    return query.read(
+        "v.kind = 'heel' AND v.tag > :after", Map.of("after", after == null ? "" : after), limit);
+  }
+
   /** Barrels (not heel vessels) by tag, after a tag, at most so many. */
   @Transactional
   public List<Barrel> list(Filter filter, String after, int limit) {

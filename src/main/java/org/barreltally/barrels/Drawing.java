@@ -119,11 +119,21 @@ public class Drawing {
     if (all == (order.weight() != null)) {
       throw new InvalidField("weight", "Say either all: true, or the weight drawn.");
     }
-    if (all) {
+    return part(barrel, all ? null : order.weight());
+  }
+
+  /**
+   * A part of what a vessel holds.
+   *
+   * @param weight as a scale reads in air; null for all of it
+   * @throws MoreThanItHolds if it does not hold that much
+   */
+  Draw part(Barrel barrel, Quantity weight) {
+    if (weight == null) {
       return new Draw(barrel, barrel.grams(), true);
     }
-    Uncertain wanted = readings.drawn(order.weight(), barrel.lot().brix().value(), "weight");
-    return within(barrel, wanted, order.weight());
+    Uncertain wanted = readings.drawn(weight, barrel.lot().brix().value(), "weight");
+    return within(barrel, wanted, weight);
   }
 
   /** A draw above the book by no more than its uncertainty takes all that is there. */

@@ -16,8 +16,6 @@ import org.barreltally.ledger.Ledger;
 import org.barreltally.ledger.Movement;
 import org.barreltally.ledger.PlaceCode;
 import org.barreltally.ledger.RecordedBy;
-import org.barreltally.lots.Grading;
-import org.barreltally.lots.Holds;
 import org.barreltally.lots.Lot;
 import org.barreltally.lots.LotNumbers;
 import org.barreltally.lots.Lots;
@@ -25,7 +23,6 @@ import org.barreltally.measure.Dimension;
 import org.barreltally.measure.Grams;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Syrup;
-import org.barreltally.measure.Taste;
 import org.barreltally.measure.Uncertain;
 import org.barreltally.measure.Unit;
 import org.barreltally.refusal.InvalidField;
@@ -34,15 +31,12 @@ import org.barreltally.refusal.InvalidField;
 @ApplicationScoped
 public class Filling {
 
-  private static final int EARLIEST_SEASON = 1900;
-
   private final Vessels vessels;
   private final Readings readings;
   private final ReadingLog log;
   private final Lots lots;
   private final LotNumbers numbers;
-  private final Grading grading;
-  private final Holds holds;
+  private final FirstGrading grading;
   private final Items items;
   private final Ledger ledger;
   private final Days days;
@@ -56,8 +50,7 @@ public class Filling {
       ReadingLog log,
       Lots lots,
       LotNumbers numbers,
-      Grading grading,
-      Holds holds,
+      FirstGrading grading,
       Items items,
       Ledger ledger,
       Days days,
@@ -70,7 +63,6 @@ public class Filling {
     this.lots = lots;
     this.numbers = numbers;
     this.grading = grading;
-    this.holds = holds;
     this.items = items;
     this.ledger = ledger;
     this.days = days;
@@ -105,15 +97,13 @@ public class Filling {
   public void check(FillBarrel said) {
     judged(said);
     checkCapacity(capacity(said), said, read(said));
-    if (said.transmittance() != null) {
-      grading.gradeOf(said.transmittance(), Taste.CLEAN);
-    }
+    grading.check(said.transmittance());
   }
 
   /** The season, after everything that needs no reading was judged. */
   private int judged(FillBarrel said) {
     LocalDate on = days.happened(said.filledOn(), "filledOn");
-    int season = season(said.season(), on);
+    int season = Season.checked(said.season(), on);
     if (said.material() == null) {
       throw new InvalidField(
           "material",
@@ -161,7 +151,7 @@ public class Filling {
                 syrup.id(),
                 Grams.rounded(contents.grams().value()))
             .build());
-    grade(lot, on, said);
+    grading.grade(lot, on, said.transmittance(), said.taste());
     return barrels.at(said.tag());
   }
 
@@ -201,31 +191,6 @@ public class Filling {
           syrup.mLAt20(contents.dipped().value()) - syrup.mLAt20(contents.weighed().value()),
           contents.dipped().differsFrom(contents.weighed()));
     }
-  }
-
-  /** Without colour and taste a barrel is held: it cannot be released before it is graded. */
-  private void grade(String lot, LocalDate on, FillBarrel said) {
-    if (said.transmittance() != null && said.taste() != null) {
-      grading.grade(lot, on, said.transmittance(), said.taste(), null);
-    } else {
-      if (said.transmittance() != null) {
-        grading.gradeOf(said.transmittance(), Taste.CLEAN);
-      }
-      holds.hold(lot, "Not graded yet: measure the light transmittance and taste it.");
-    }
-  }
-
-  private int season(Integer season, LocalDate on) {
-    if (season == null) {
-      throw new InvalidField("season", "Give the crop year, for example " + on.getYear() + ".");
-    }
-    if (season < EARLIEST_SEASON || season > on.getYear()) {
-      throw new InvalidField(
-          "season",
-          "Syrup filled in %d is of the crop of %d or earlier, not %d."
-              .formatted(on.getYear(), on.getYear(), season));
-    }
-    return season;
   }
 
   private static BigDecimal capacity(FillBarrel said) {

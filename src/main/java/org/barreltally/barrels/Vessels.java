@@ -79,6 +79,20 @@ class Vessels {
     return query.lock("v.tag = :tag", Map.of("tag", tag)).stream().findFirst();
   }
 
+  /**
+   * The vessel an address names, with syrup in it, kept from others until the transaction ends.
+   *
+   * @throws UnknownVessel if it was never filled
+   * @throws Drained if nothing is left in it
+   */
+  Barrel filled(String tag) {
+    Barrel barrel = contents(tag).orElseThrow(() -> new UnknownVessel(tag));
+    if (barrel.state() == BarrelState.DRAINED) {
+      throw new Drained(tag, null);
+    }
+    return barrel;
+  }
+
   /** Puts a new filling into the vessel and returns its id. */
   UUID put(VesselRow vessel, FillingRow filling) {
     entities.persist(filling);

@@ -18,6 +18,8 @@ public class Days {
   /** No record of a maker's syrup is older; an earlier date is a slip of the pen. */
   private static final LocalDate EARLIEST = LocalDate.of(1900, 1, 1);
 
+  private static final LocalDate LATEST = LocalDate.of(2999, 12, 31);
+
   private final Clock clock;
   private final ZoneId zone;
 
@@ -66,16 +68,27 @@ public class Days {
    * @throws InvalidField if it is missing or before 1900
    */
   public LocalDate happened(LocalDate day, String field) {
-    if (day == null) {
-      throw new InvalidField(field, "Give the day it happened, for example 2026-03-14.");
-    }
-    if (day.isBefore(EARLIEST)) {
-      throw new InvalidField(field, "The day " + day + " is before 1900. Check the year.");
-    }
+    known(day, field);
     LocalDate utc = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
     LocalDate latest = utc.isAfter(today()) ? utc : today();
     if (day.isAfter(latest)) {
       throw new InTheFuture(field, day, latest);
+    }
+    return day;
+  }
+
+  /**
+   * Checks a day that may be past or to come.
+   *
+   * @throws InvalidField if it is missing or out of the years 1900 to 2999
+   */
+  public LocalDate known(LocalDate day, String field) {
+    if (day == null) {
+      throw new InvalidField(field, "Give the day, for example 2026-03-14.");
+    }
+    if (day.isBefore(EARLIEST) || day.isAfter(LATEST)) {
+      throw new InvalidField(
+          field, "The day " + day + " is outside the years 1900 to 2999. Check the year.");
     }
     return day;
   }

@@ -50,7 +50,8 @@ public class Family {
                 .setParameter("child", child)
                 .setParameter("parent", parent)
                 .setParameter("grams", part)
-                .setParameter("share", part / all)
+                // only unwashed vessels and nothing else: each is as likely
+                .setParameter("share", all > 0 ? part / all : 1.0 / grams.size())
                 .executeUpdate());
   }
 

@@ -13,6 +13,7 @@ import java.util.Map;
  * @param jars of this lot and its descendants, wherever they stand or went
  * @param bulk syrup of this lot and its descendants, wherever it stands or went
  * @param seasons crop years by lot, for the lot and its parents
+ * @param brix true Brix by lot, for the lot and its parents
  */
 public record Trace(
     Lot lot,
@@ -22,7 +23,8 @@ public record Trace(
     Map<String, Double> descendants,
     List<Whereabouts.Jars> jars,
     List<Whereabouts.Bulk> bulk,
-    Map<String, List<Integer>> seasons) {
+    Map<String, List<Integer>> seasons,
+    Map<String, Double> brix) {
 
   /** Jars made of this lot and its descendants. */
   public long jarsMade() {

@@ -3,10 +3,10 @@ package org.barreltally.lots;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.barreltally.lots.internal.LotRow;
 import org.barreltally.lots.internal.LotRows;
 
@@ -37,27 +37,28 @@ public class Tracing {
     Map<String, Double> descendants = Shares.inDescendants(code, below);
     List<String> touched = new ArrayList<>(descendants.keySet());
     touched.add(code);
+    List<Parent> parents = links(above, Parent::child, code);
+    List<Lot> near = new ArrayList<>(lotsNamed(parents));
+    near.add(lot);
     return new Trace(
         lot,
-        links(above, Parent::child, code),
+        parents,
         links(below, Parent::parent, code),
         Shares.ofAncestors(code, above),
         descendants,
         whereabouts.jars(touched),
         whereabouts.bulk(touched),
-        seasonsOf(lot, links(above, Parent::child, code)));
+        near.stream().collect(Collectors.toMap(Lot::code, Lot::seasons)),
+        near.stream().collect(Collectors.toMap(Lot::code, l -> l.brix().value())));
   }
 
   private static List<Parent> links(List<Parent> links, Function<Parent, String> end, String code) {
     return links.stream().filter(link -> end.apply(link).equals(code)).toList();
   }
 
-  private Map<String, List<Integer>> seasonsOf(Lot lot, List<Parent> parents) {
-    Map<String, List<Integer>> seasons = new HashMap<>();
-    seasons.put(lot.code(), lot.seasons());
-    rows.list("code in ?1", parents.stream().map(Parent::parent).toList()).stream()
+  private List<Lot> lotsNamed(List<Parent> parents) {
+    return rows.list("code in ?1", parents.stream().map(Parent::parent).toList()).stream()
         .map(LotRow::asLot)
-        .forEach(parent -> seasons.put(parent.code(), parent.seasons()));
-    return seasons;
+        .toList();
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.barreltally.people.internal.Attempts;
 import org.barreltally.people.internal.PasswordHash;
 import org.barreltally.people.internal.RecentPasswords;
@@ -33,6 +34,9 @@ public class Passwords {
 
   /** Attempts for one user name within {@link #ATTEMPTS_WINDOW}. */
   public static final int ATTEMPTS_MAX = 10;
+
+  /** What a user name looks like; anything else is nobody's. */
+  private static final Pattern NAME_FORM = Pattern.compile("[a-z0-9][a-z0-9._-]{0,39}");
 
   static final Duration ATTEMPTS_WINDOW = Duration.ofMinutes(5);
 
@@ -113,7 +117,8 @@ public class Passwords {
 
   private Optional<Person> judgeSlowly(String name, String password) {
     attempts.count(name);
-    Optional<Users.Known> known = users.named(name);
+    Optional<Users.Known> known =
+        NAME_FORM.matcher(name).matches() ? users.named(name) : Optional.empty();
     PasswordHash stored = known.map(k -> PasswordHash.read(k.passwordHash())).orElse(nobody);
     if (!slowly(() -> stored.matches(password)) || known.isEmpty()) {
       return Optional.empty();

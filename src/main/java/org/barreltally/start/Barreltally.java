@@ -3,13 +3,14 @@ package org.barreltally.start;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.QuarkusApplication;
 import io.quarkus.runtime.annotations.QuarkusMain;
+import org.barreltally.demo.DemoSeason;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** The program: {@code java -jar quarkus-run.jar}, with its settings in the environment. */
 @QuarkusMain
 public final class Barreltally {
 
-  private Barreltally() {}
+  Barreltally() {}
 
   /**
    * Starts the database, then the application, and waits until it is told to stop. Ends with exit
@@ -28,17 +29,28 @@ public final class Barreltally {
   public static final class Serving implements QuarkusApplication {
 
     private final Announcement announcement;
+    private final DemoSeason demo;
+    private final boolean demoWanted;
+    private final int port;
 
     /** Takes what there is to announce from the configuration. */
     public Serving(
         @ConfigProperty(name = "quarkus.http.port") int port,
-        @ConfigProperty(name = "barreltally.data") String data) {
+        @ConfigProperty(name = "barreltally.data") String data,
+        @ConfigProperty(name = "barreltally.demo") boolean demoWanted,
+        DemoSeason demo) {
       this.announcement = new Announcement(port, data);
+      this.demo = demo;
+      this.demoWanted = demoWanted;
+      this.port = port;
     }
 
     @Override
     public int run(String... arguments) {
       announcement.print(System.out);
+      if (demoWanted) {
+        demo.play(port, System.out);
+      }
       Quarkus.waitForExit();
       return 0;
     }

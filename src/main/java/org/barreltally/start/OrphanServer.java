@@ -4,10 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 
 /**
  * Server processes that an earlier run left behind when it was killed. They are known by their
@@ -17,6 +14,7 @@ import java.util.concurrent.TimeoutException;
 final class OrphanServer {
 
   private static final long SECONDS_TO_END = 10;
+  private static final long MILLISECONDS_BETWEEN_LOOKS = 50;
 
   private final DataFolder folder;
 
@@ -30,11 +28,11 @@ final class OrphanServer {
     if (isPostmaster(pidFile)) {
       control.stop();
     }
-    await(processes()); // children of a killed postmaster notice and go
+    await(); // children of a killed postmaster notice and go
     for (ProcessHandle left : processes()) {
       left.destroyForcibly(); // loses nothing: what was committed is in the write-ahead log
     }
-    await(processes());
+    await();
     if (!processes().isEmpty()) {
       throw new CannotStart(
           "A database server of an earlier run on %s does not end; end its process %d."
@@ -63,15 +61,13 @@ final class OrphanServer {
     return Path.of(command).startsWith(folder.root());
   }
 
-  private static void await(List<ProcessHandle> processes) {
+  /** Waits some seconds for the processes to end; looked at directly, the system tells nobody. */
+  private void await() {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(SECONDS_TO_END);
     try {
-      CompletableFuture.allOf(
-              processes.stream().map(ProcessHandle::onExit).toArray(CompletableFuture[]::new))
-          .get(SECONDS_TO_END, TimeUnit.SECONDS);
-    } catch (TimeoutException e) {
-      // the caller looks again
-    } catch (ExecutionException e) {
-      throw new IllegalStateException(e);
+      while (!processes().isEmpty() && System.nanoTime() < end) {
+        Thread.sleep(MILLISECONDS_BETWEEN_LOOKS);
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new CannotStart("Interrupted while waiting for an earlier database server.", e);

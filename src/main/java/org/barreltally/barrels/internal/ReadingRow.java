@@ -8,11 +8,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.UUID;
+import org.hibernate.annotations.Immutable;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 
 /** What an instrument said of a filling, as it was entered, and what it came to. Never changed. */
 @Entity
+@Immutable
 @Table(name = "barrel_readings")
 public class ReadingRow {
   @Id private UUID id;

@@ -9,9 +9,11 @@ import java.time.LocalDate;
 import java.util.UUID;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Taste;
+import org.hibernate.annotations.Immutable;
 
 /** One grading of a lot: never changed, a later one stands beside it. */
 @Entity
+@Immutable
 @Table(name = "lot_gradings")
 public class GradingRow {
   @Id private UUID id;

@@ -6,9 +6,11 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
+import org.hibernate.annotations.Immutable;
 
 /** One step of holding or releasing a lot: never changed. */
 @Entity
+@Immutable
 @Table(name = "lot_holds")
 public class HoldRow {
   @Id private UUID id;

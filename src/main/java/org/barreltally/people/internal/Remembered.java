@@ -37,8 +37,8 @@ public final class Remembered<V> {
 
   /**
    * What is remembered under {@code key}, or else what {@code judge} finds. Callers at the same
-   * time with the same key share one judging. Something judged while {@link #forgetIf} ran is
-   * given back but not kept, as it may rest on what was just changed.
+   * time with the same key share one judging. Something judged while {@link #forgetIf} ran is given
+   * back but not kept, as it may rest on what was just changed.
    */
   public Optional<V> get(byte[] key, Function<byte[], Optional<V>> judge) {
     long before = forgettings.get();

@@ -16,12 +16,15 @@ enum Entrance {
     if (isUnder(path, "/q/health") || isUnder(path, "/assets")) {
       return OPEN;
     }
-    return isUnder(path, "/api") || isUnder(path, "/openapi") || isUnder(path, "/q")
+    return isUnder(path, "/api")
+            || isUnder(path, "/q")
+            || path.equals("/openapi")
+            || path.startsWith("/openapi.")
         ? MACHINE
         : PAGE;
   }
 
   private static boolean isUnder(String path, String root) {
-    return path.equals(root) || path.startsWith(root + "/") || path.startsWith(root + ".");
+    return path.equals(root) || path.startsWith(root + "/");
   }
 }

@@ -1,5 +1,7 @@
 package org.barreltally.web.access;
 
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.util.regex.Pattern;
 
 /** Where to go after signing in: only within this program, so that no link leads elsewhere. */
@@ -18,7 +20,16 @@ final class LocalPath {
             && wanted.length() <= LENGTH_MAX
             && LOCAL.matcher(wanted).matches()
             && !wanted.startsWith("/sign-")
+            && isAddress(wanted)
         ? wanted
         : "/";
+  }
+
+  private static boolean isAddress(String wanted) {
+    try {
+      return new URI(wanted).getScheme() == null;
+    } catch (URISyntaxException e) {
+      return false;
+    }
   }
 }

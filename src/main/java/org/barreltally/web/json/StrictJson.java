@@ -21,12 +21,15 @@ import jakarta.inject.Singleton;
 @Singleton
 public class StrictJson implements ObjectMapperCustomizer {
 
-  /** Sizes beyond anything a sugarhouse writes, small enough to read without harm. */
+  /**
+   * Sizes beyond anything a sugarhouse writes, small enough to read without harm. Numbers may be
+   * long here, because their field judges them and so can be named.
+   */
   private static final StreamReadConstraints BOUNDS =
       StreamReadConstraints.builder()
           .maxNestingDepth(20)
           .maxStringLength(10_000)
-          .maxNumberLength(40)
+          .maxNumberLength(1_000)
           .maxNameLength(200)
           .maxDocumentLength(1_000_000)
           .build();

@@ -57,11 +57,12 @@ final class HttpProblems {
     return new Problem(status, plain.code(), plain.title(), plain.detail());
   }
 
-  /** The problem of a refused request, keeping what its headers say about mending it. */
+  /** The problem of a refused request; where the method was wrong, with those that are right. */
   static Problem of(Response refused) {
     Problem problem = of(refused.getStatus());
-    String allow = refused.getHeaderString(HttpHeaders.ALLOW);
-    return allow == null ? problem : problem.with(HttpHeaders.ALLOW, allow);
+    return refused.getStatus() == Response.Status.METHOD_NOT_ALLOWED.getStatusCode()
+        ? problem.with(HttpHeaders.ALLOW, AllowedMethods.here())
+        : problem;
   }
 
   private static Map.Entry<Integer, Problem> entry(

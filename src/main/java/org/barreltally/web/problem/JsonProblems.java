@@ -92,7 +92,7 @@ public class JsonProblems {
 
   private static Problem tooLarge(String path) {
     String message =
-        "The JSON holds a text over 10,000 characters, a number over 40 digits, a name over 200,"
+        "The JSON holds a text over 10,000 characters, a number over 1,000 digits, a name over 200,"
             + " more than 20 levels or over 1 MB in all. Send less.";
     return path.isEmpty()
         ? new Problem(400, "too-large", "Part of the JSON is too large", message)

@@ -1,0 +1,131 @@
+package org.barreltally.canning;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.LocalDate;
+import java.util.List;
+import org.barreltally.barrels.Draw;
+import org.barreltally.barrels.Drawing;
+import org.barreltally.barrels.Heels;
+import org.barreltally.canning.internal.RunBook;
+import org.barreltally.ledger.Days;
+import org.barreltally.lots.Grading;
+import org.barreltally.measure.ColorClass;
+import org.barreltally.refusal.InvalidField;
+import org.barreltally.refusal.Refusal;
+import org.barreltally.settings.FarmSettings;
+
+/** Canning runs: each is stored whole, with its lot, its jars and where every gram went. */
+@ApplicationScoped
+public class CanningRuns {
+
+  private static final int LONGEST_REASON = 500;
+
+  private final Drawing drawing;
+  private final Reckoner reckoner;
+  private final RunRules rules;
+  private final Grading grading;
+  private final RunPosting posting;
+  private final Heels heels;
+  private final RunBook book;
+  private final FarmSettings settings;
+  private final Days days;
+
+  public CanningRuns(
+      Drawing drawing,
+      Reckoner reckoner,
+      RunRules rules,
+      Grading grading,
+      RunPosting posting,
+      Heels heels,
+      RunBook book,
+      FarmSettings settings,
+      Days days) {
+    this.drawing = drawing;
+    this.reckoner = reckoner;
+    this.rules = rules;
+    this.grading = grading;
+    this.posting = posting;
+    this.heels = heels;
+    this.book = book;
+    this.settings = settings;
+    this.days = days;
+  }
+
+  /**
+   * Stores a run and makes its lot.
+   *
+   * @throws Refusal of the drawing, the reckoning or the rules; then nothing is stored
+   */
+  @Transactional
+  public PackSheet store(CanningOrder order) {
+    LocalDate on = days.happened(order.on(), "on");
+    checkSaid(order);
+    ColorClass grade = grading.gradeOf(order.transmittance(), order.taste());
+    String heelTag = order.heel() == null ? null : order.heel().keptIn();
+    if (heelTag != null) {
+      heels.prepare(heelTag, "heel.keptIn");
+    }
+    List<Draw> draws = drawing.take(order.draws(), heelTag);
+    checkNotBeforeFilling(on, draws);
+    Reckoning reckoning = reckoner.reckon(order, draws);
+    rules.check(order, reckoning, grade);
+
+    RunPosting.Posted posted = posting.post(order, reckoning, grade);
+    PackSheet sheet =
+        new SheetWriter(order, reckoning)
+            .write(
+                posted.lot().code(),
+                grade,
+                settings.jurisdiction(),
+                rules.cautions(reckoning, grade));
+    book.keep(sheet, posted.movement());
+    return sheet;
+  }
+
+  /**
+   * The sheet of a stored run.
+   *
+   * @throws UnknownRun if no run made that lot
+   */
+  public PackSheet at(String lot) {
+    return book.find(lot).orElseThrow(() -> new UnknownRun(lot));
+  }
+
+  /** Runs by lot code, after a code, at most so many. */
+  public List<PackSheet> list(String after, int limit) {
+    return book.list(after, limit);
+  }
+
+  private static void checkSaid(CanningOrder order) {
+    RunRules.fillTemperature(order.fillTemperature());
+    if (order.fills() != null
+        && order.fills().stream().anyMatch(f -> f != null && f.takesTheRest())) {
+      throw new InvalidField(
+          "fills", "rest: true is for a what-if. Say how many jars were filled.");
+    }
+    if (order.heel() != null && (order.heel().weight() == null || order.heel().keptIn() == null)) {
+      throw new InvalidField("heel", "Say what the heel weighs and in which vessel it is kept.");
+    }
+    if (order.heel() != null && order.heel().weight().signum() <= 0) {
+      throw new InvalidField(
+          "heel.weight", "A heel is more than nothing; leave it out if there is none.");
+    }
+    if (order.releaseReason() != null && order.releaseReason().length() > LONGEST_REASON) {
+      throw new InvalidField(
+          "releaseReason", "Keep the reason within " + LONGEST_REASON + " characters.");
+    }
+  }
+
+  private static void checkNotBeforeFilling(LocalDate on, List<Draw> draws) {
+    for (int i = 0; i < draws.size(); i++) {
+      LocalDate filled = draws.get(i).from().filledOn();
+      if (on.isBefore(filled)) {
+        throw new InvalidField(
+            "on",
+            "%s was filled on %s; it cannot be canned on %s."
+                .formatted(draws.get(i).from().tag(), filled, on));
+      }
+    }
+  }
+}

@@ -1,0 +1,52 @@
+package org.barreltally.canning;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import org.barreltally.barrels.Drawing;
+import org.barreltally.ledger.Days;
+import org.barreltally.lots.Grading;
+import org.barreltally.measure.ColorClass;
+import org.barreltally.settings.FarmSettings;
+
+/** Thinks a canning run through: what would be filled, where the rest would go. Stores nothing. */
+@ApplicationScoped
+public class WhatIf {
+
+  private final Drawing drawing;
+  private final Reckoner reckoner;
+  private final RunRules rules;
+  private final Grading grading;
+  private final FarmSettings settings;
+  private final Days days;
+
+  public WhatIf(
+      Drawing drawing,
+      Reckoner reckoner,
+      RunRules rules,
+      Grading grading,
+      FarmSettings settings,
+      Days days) {
+    this.drawing = drawing;
+    this.reckoner = reckoner;
+    this.rules = rules;
+    this.grading = grading;
+    this.settings = settings;
+    this.days = days;
+  }
+
+  /**
+   * Works the sheet out as the book stands. What would keep a run from being stored is a caution.
+   */
+  @Transactional
+  public PackSheet of(CanningOrder order) {
+    days.known(order.on(), "on");
+    RunRules.fillTemperature(order.fillTemperature());
+    Reckoning reckoning = reckoner.reckon(order, drawing.lookAt(order.draws()));
+    ColorClass grade =
+        order.transmittance() == null || order.taste() == null
+            ? null
+            : grading.gradeOf(order.transmittance(), order.taste());
+    return new SheetWriter(order, reckoning)
+        .write(null, grade, settings.jurisdiction(), rules.cautions(reckoning, grade));
+  }
+}

@@ -1,0 +1,2 @@
+/** Canning over REST. */
+package org.barreltally.canning.rest;

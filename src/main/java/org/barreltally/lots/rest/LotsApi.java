@@ -1,0 +1,158 @@
+package org.barreltally.lots.rest;
+
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.time.LocalDate;
+import java.util.function.Function;
+import org.barreltally.ledger.Days;
+import org.barreltally.lots.Grading;
+import org.barreltally.lots.Holds;
+import org.barreltally.lots.Lots;
+import org.barreltally.lots.Tracing;
+import org.barreltally.measure.Taste;
+import org.barreltally.web.Page;
+import org.barreltally.web.PageRequest;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+
+/** Lots: what they are, where they came from and where they went. */
+@Path("/api/lots")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
+@Tag(name = "Lots")
+public class LotsApi {
+
+  private static final String BODY = "Send the record as JSON.";
+  private static final String REASON = "Say why, in at most 500 characters.";
+  private static final int REASON_MAX = 500;
+
+  private final Lots lots;
+  private final Holds holds;
+  private final Grading grading;
+  private final Tracing tracing;
+  private final Days days;
+
+  LotsApi(Lots lots, Holds holds, Grading grading, Tracing tracing, Days days) {
+    this.lots = lots;
+    this.holds = holds;
+    this.grading = grading;
+    this.tracing = tracing;
+    this.days = days;
+  }
+
+  /** Why a lot is held or released. */
+  public record Because(
+      @NotBlank(message = REASON) @Size(max = REASON_MAX, message = REASON) String reason) {}
+
+  /** A later grading: the newest colour reading and tasting. */
+  public record Regrade(
+      LocalDate on,
+      Double transmittance,
+      Taste taste,
+      @Size(max = REASON_MAX, message = REASON) String reason) {}
+
+  @GET
+  @Operation(summary = "Lots by code")
+  public Page<LotView> list(@QueryParam("limit") String limit, @QueryParam("after") String after) {
+    PageRequest page = PageRequest.of(limit, after);
+    return page.page(
+        lots.list(page.after(Function.identity()).orElse(null), page.limit() + 1).stream()
+            .map(LotView::of)
+            .toList(),
+        LotView::lot);
+  }
+
+  @GET
+  @Path("/{lot}")
+  @Operation(summary = "A lot as it stands")
+  public LotView at(@PathParam("lot") String lot) {
+    return LotView.of(lots.at(lot));
+  }
+
+  @GET
+  @Path("/{lot}/trace")
+  @Operation(
+      summary = "Where a lot came from and where it went, over every link",
+      description = "Heels, blends and last year's stock included, in both directions.")
+  public TraceView trace(@PathParam("lot") String lot) {
+    return TraceView.of(tracing.trace(lot));
+  }
+
+  @POST
+  @Path("/{lot}/hold")
+  @Operation(
+      summary = "Hold a lot: it is not drawn or promised until it is released",
+      description = "Holding a held lot again records the further reason.")
+  public LotView hold(
+      @PathParam("lot") String lot,
+      @NotNull(message = BODY)
+          @Valid
+          @RequestBody(
+              content =
+                  @Content(
+                      examples =
+                          @ExampleObject(
+                              name = "mould",
+                              value = "{\"reason\": \"Mould in two returned pints\"}")))
+          Because said) {
+    return LotView.of(holds.hold(lot, said.reason()));
+  }
+
+  @POST
+  @Path("/{lot}/release")
+  @Operation(summary = "Release a held lot")
+  public LotView release(
+      @PathParam("lot") String lot,
+      @NotNull(message = BODY)
+          @Valid
+          @RequestBody(
+              content =
+                  @Content(
+                      examples =
+                          @ExampleObject(
+                              name = "looked at",
+                              value = "{\"reason\": \"All opened and tasted: caps were loose\"}")))
+          Because said) {
+    return LotView.of(holds.release(lot, said.reason()));
+  }
+
+  @POST
+  @Path("/{lot}/regrade")
+  @Operation(
+      summary = "Grade a lot again",
+      description = "Jars change to the pool of the new grade; what was sold keeps the old one.")
+  public LotView regrade(
+      @PathParam("lot") String lot,
+      @NotNull(message = BODY)
+          @Valid
+          @RequestBody(
+              content =
+                  @Content(
+                      examples =
+                          @ExampleObject(
+                              name = "darkened",
+                              value =
+                                  """
+                                  {"on": "2026-09-10", "transmittance": 48, "taste": "clean",
+                                   "reason": "Darkened in the plastic jugs"}
+                                  """)))
+          Regrade said) {
+    lots.at(lot);
+    LocalDate on = days.happened(said.on(), "on");
+    grading.grade(lot, on, said.transmittance(), said.taste(), said.reason());
+    return LotView.of(lots.at(lot));
+  }
+}

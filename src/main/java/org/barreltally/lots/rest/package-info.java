@@ -1,0 +1,2 @@
+/** Lots over REST: read, graded, held, released, traced. */
+package org.barreltally.lots.rest;

@@ -1,0 +1,170 @@
+package org.barreltally;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import com.tngtech.archunit.library.GeneralCodingRules;
+import jakarta.ws.rs.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+
+/** Holds the arrows between packages: who may know whom. */
+@AnalyzeClasses(packages = "org.barreltally", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  private static final String ROOT = "org.barreltally.";
+
+  @ArchTest
+  static final ArchRule capabilities_know_only_those_below_them =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("refusal")
+          .definedBy(ROOT + "refusal..")
+          .layer("measure")
+          .definedBy(ROOT + "measure..")
+          .layer("people")
+          .definedBy(ROOT + "people..")
+          .layer("web")
+          .definedBy(ROOT + "web..")
+          .layer("settings")
+          .definedBy(ROOT + "settings..")
+          .layer("ledger")
+          .definedBy(ROOT + "ledger..")
+          .layer("lots")
+          .definedBy(ROOT + "lots..")
+          .layer("containers")
+          .definedBy(ROOT + "containers..")
+          .layer("barrels")
+          .definedBy(ROOT + "barrels..")
+          .layer("canning")
+          .definedBy(ROOT + "canning..")
+          .layer("stock")
+          .definedBy(ROOT + "stock..")
+          .layer("start")
+          .definedBy(ROOT + "start..")
+          .whereLayer("refusal")
+          .mayNotAccessAnyLayer()
+          .whereLayer("measure")
+          .mayOnlyAccessLayers("refusal")
+          .whereLayer("people")
+          .mayOnlyAccessLayers("refusal", "web")
+          .whereLayer("web")
+          .mayOnlyAccessLayers("refusal", "measure", "people")
+          .whereLayer("settings")
+          .mayOnlyAccessLayers("refusal", "measure", "web")
+          .whereLayer("ledger")
+          .mayOnlyAccessLayers("refusal", "measure", "web")
+          .whereLayer("lots")
+          .mayOnlyAccessLayers("refusal", "measure", "settings", "ledger", "web")
+          .whereLayer("containers")
+          .mayOnlyAccessLayers("refusal", "measure", "web")
+          .whereLayer("barrels")
+          .mayOnlyAccessLayers("refusal", "measure", "settings", "ledger", "lots", "web")
+          .whereLayer("canning")
+          .mayOnlyAccessLayers(
+              "refusal", "measure", "settings", "ledger", "lots", "containers", "barrels", "web")
+          .whereLayer("stock")
+          .mayOnlyAccessLayers(
+              "refusal", "measure", "settings", "ledger", "lots", "containers", "barrels", "web")
+          .whereLayer("start")
+          .mayNotBeAccessedByAnyLayer();
+
+  @ArchTest
+  static final ArchRule domains_know_no_web =
+      noClasses()
+          .that(areInDomainsOfCapabilities())
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(ROOT + "web..", "jakarta.ws.rs..", "io.vertx..")
+          .as("only rest and pages packages know the web");
+
+  @ArchTest
+  static final ArchRule internals_stay_inside =
+      noClasses()
+          .should(knowInternalsOfOthers())
+          .as("what lies in an internal package is known only inside its capability");
+
+  @ArchTest
+  static final ArchRule no_cycles_inside_the_domain =
+      slices().matching(ROOT + "(ledger|lots|barrels|canning|stock)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule resources_live_in_rest_or_pages =
+      noClasses()
+          .that()
+          .areAnnotatedWith(Path.class)
+          .should()
+          .resideOutsideOfPackages("..rest..", "..pages..", ROOT + "web.access..")
+          .as("addresses are served from rest and pages packages");
+
+  @ArchTest
+  static final ArchRule no_clock_but_the_injected_one =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(ROOT + "start..")
+          .should()
+          .callMethod(Instant.class, "now")
+          .orShould()
+          .callMethod(LocalDate.class, "now")
+          .orShould()
+          .callMethod(Clock.class, "systemUTC")
+          .orShould()
+          .callMethod(Clock.class, "systemDefaultZone")
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis");
+
+  @ArchTest
+  static final ArchRule no_fields_injected =
+      GeneralCodingRules.NO_CLASSES_SHOULD_USE_FIELD_INJECTION;
+
+  @ArchTest
+  static final ArchRule no_log_but_the_one =
+      GeneralCodingRules.NO_CLASSES_SHOULD_USE_JAVA_UTIL_LOGGING;
+
+  private static DescribedPredicate<JavaClass> areInDomainsOfCapabilities() {
+    return new DescribedPredicate<>("are outside rest, pages, web, start and people") {
+      @Override
+      public boolean test(JavaClass type) {
+        String name = type.getPackageName();
+        return !name.contains(".rest")
+            && !name.contains(".pages")
+            && !name.startsWith(ROOT + "web")
+            && !name.startsWith(ROOT + "start")
+            && !name.startsWith(ROOT + "people");
+      }
+    };
+  }
+
+  private static ArchCondition<JavaClass> knowInternalsOfOthers() {
+    return new ArchCondition<>("know the internals of another capability") {
+      @Override
+      public void check(JavaClass type, ConditionEvents events) {
+        type.getDirectDependenciesFromSelf().stream()
+            .filter(d -> d.getTargetClass().getPackageName().contains(".internal"))
+            .filter(d -> d.getTargetClass().getPackageName().startsWith(ROOT))
+            .filter(
+                d ->
+                    !capability(type.getPackageName())
+                        .equals(capability(d.getTargetClass().getPackageName())))
+            .forEach(d -> events.add(SimpleConditionEvent.satisfied(d, d.getDescription())));
+      }
+    };
+  }
+
+  private static String capability(String packageName) {
+    String rest = packageName.substring(Math.min(packageName.length(), ROOT.length()));
+    int dot = rest.indexOf('.');
+    return dot < 0 ? rest : rest.substring(0, dot);
+  }
+}
