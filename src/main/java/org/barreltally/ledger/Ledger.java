@@ -57,7 +57,8 @@ public class Ledger {
    * Takes a movement back: every transfer goes the other way, dated when the original happened.
    *
    * @throws UnknownMovement if there is none of that id
-   * @throws CannotBeTakenBack if it was taken back already or is a reversal itself
+   * @throws CannotBeTakenBack if it was taken back already, is a reversal itself, or poured two
+   *     lots together
    * @throws NotThatMuchThere if what it brought has left since
    */
   @Transactional
