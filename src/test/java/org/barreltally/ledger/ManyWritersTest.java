@@ -59,6 +59,7 @@ class ManyWritersTest {
   @Test
   void eight_writers_at_once_keep_the_book_whole() throws Exception {
     long seed = Seed.said("many writers");
+    user.actAs(writer);
     World world = fixture.world();
     Past shared = new Past(new CopyOnWriteArrayList<>(), new CopyOnWriteArrayList<>());
     Accepted accepted = new Accepted();
