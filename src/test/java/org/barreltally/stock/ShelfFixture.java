@@ -128,6 +128,10 @@ class ShelfFixture {
     return ((Number) entities.createNativeQuery(sql).getSingleResult()).longValue();
   }
 
+  String text(String sql) {
+    return (String) entities.createNativeQuery(sql).getSingleResult();
+  }
+
   void assertBookIsWhole() {
     invariants
         .check()

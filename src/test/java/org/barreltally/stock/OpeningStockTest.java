@@ -1,0 +1,368 @@
+package org.barreltally.stock;
+
+import static org.barreltally.stock.ShelfFixture.asOwner;
+import static org.barreltally.stock.ShelfFixture.get;
+import static org.hamcrest.Matchers.closeTo;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.nullValue;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
+import jakarta.inject.Inject;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@QuarkusTest
+class OpeningStockTest {
+
+  private static final String HEADER =
+      "kind,tag,lot,season,filledOn,material,gross,tare,dip,dipAt,brix,brixAt,instrument,"
+          + "transmittance,taste,place,container,count,packedOn\r\n";
+
+  private static final String BARREL =
+      "barrel,TAG,,2024,2024-03-22,stainless,486.5 lb,42 lb,,,66.9,,,62,clean,,,,\r\n";
+
+  private static final String JARS =
+      "jars,,LOT,2023 2024,,,,,,,67.1,,,41,clean,cool-room,PT,36,2024-06-20\r\n";
+
+  @Inject ShelfFixture shelf;
+
+  private final String tag = "T" + UUID.randomUUID().toString().substring(0, 12);
+  private final String lot = ShelfFixture.newLotCode();
+
+  @AfterEach
+  void the_book_is_whole() {
+    shelf.assertBookIsWhole();
+  }
+
+  @Test
+  void a_barrel_and_jars_stand_in_stock_afterwards() {
+    String bulk =
+        enter(HEADER + BARREL + JARS)
+            .statusCode(201)
+            .body("items", hasSize(2))
+            .body("items[0].tag", equalTo(tag))
+            .body("items[0].grade", equalTo("amber"))
+            .body("items[0].held", equalTo(false))
+            .body("items[1].lot", equalTo(lot))
+            .body("items[1].tag", nullValue())
+            .body("items[1].grade", equalTo("dark"))
+            .body("items[1].seasons", equalTo(List.of(2023, 2024)))
+            .extract()
+            .path("items[0].lot");
+
+    // 444.5 lb as the scale reads in air are 201.62 kg; buoyancy (OIML D 28) makes it 201.77 kg.
+    get("/api/stock?lot=" + bulk)
+        .body("items[0].kind", equalTo("barrel"))
+        .body("items[0].tag", equalTo(tag))
+        .body("items[0].place", equalTo("barrel-room"))
+        .body("items[0].mass.value.toDouble()", closeTo(201.77, 0.02))
+        .body("items[0].mass.unit", equalTo("kg"));
+    get("/api/stock?lot=" + lot)
+        .body("items", hasSize(1))
+        .body("items[0].kind", equalTo("container"))
+        .body("items[0].container", equalTo("PT"))
+        .body("items[0].grade", equalTo("dark"))
+        .body("items[0].onHand", equalTo(36));
+    assertEquals(-36, shelf.standing("opening", lot, "PT"));
+  }
+
+  /**
+   * PRACTICE pack-day sheet, worked by hand: B-01 is 40.13 gal at 68 °F from 444.5 lb at 66.9 °Bx.
+   */
+  @Test
+  void weight_becomes_gallons_at_68_degrees() {
+    String bulk = enter(HEADER + BARREL).statusCode(201).extract().path("items[0].lot");
+    get("/api/stock?lot=" + bulk)
+        .body("items[0].volumeAt68F.value.toDouble()", closeTo(40.13, 0.02))
+        .body("items[0].volumeAt68F.unit", equalTo("gal"));
+  }
+
+  @Test
+  void a_lot_may_stand_in_several_sizes_and_places() {
+    enter(
+            HEADER
+                + JARS
+                + JARS.replace("cool-room,PT,36", "barrel-room,PT,12")
+                + JARS.replace("PT,36", "HP,58"))
+        .statusCode(201)
+        .body("items", hasSize(1));
+    assertEquals(36, shelf.standing("cool-room", lot, "PT"));
+    assertEquals(12, shelf.standing("barrel-room", lot, "PT"));
+    assertEquals(58, shelf.standing("cool-room", lot, "HP"));
+    assertEquals(
+        1,
+        shelf.number(
+            "SELECT count(DISTINCT e.movement) FROM entries e JOIN items i ON i.id = e.item"
+                + " WHERE i.lot = '"
+                + lot
+                + "'"));
+  }
+
+  /** 473.176473 mL of syrup of 67.1 °Bx, 1.3292 kg/L between 1.3224 and 1.3348 in the CRC table for 66 and 68 %. */
+  @Test
+  void grams_in_a_jar_follow_from_its_density() {
+    enter(HEADER + JARS).statusCode(201);
+    double grams =
+        Double.parseDouble(
+            shelf.text(
+                "SELECT CAST(grams_each AS text) FROM items WHERE lot = '"
+                    + lot
+                    + "' AND container = 'PT'"));
+    assertEquals(473.176473 * 1.3292, grams, 0.3);
+  }
+
+  @Test
+  void jars_whose_density_nobody_wrote_down_are_taken_to_be_within_the_limits() {
+    enter(HEADER + JARS.replace("67.1", "")).statusCode(201);
+    assertEquals(
+        "67.45 0.837",
+        shelf.text(
+            "SELECT concat_ws(' ', round(CAST(brix AS numeric), 2),"
+                + " round(CAST(brix_u AS numeric), 3)) FROM lots WHERE code = '"
+                + lot
+                + "'"));
+  }
+
+  @Test
+  void a_barrel_without_colour_is_held_and_off_tasting_jars_are_held() {
+    enter(HEADER + BARREL.replace("62,clean", ",") + JARS.replace("clean", "buddy"))
+        .statusCode(201)
+        .body("items.held", equalTo(List.of(true, true)))
+        .body("items[0].grade", nullValue())
+        .body("items[1].grade", equalTo("processing"));
+    get("/api/stock?lot=" + lot).body("items[0].held", equalTo(true));
+  }
+
+  @Test
+  void a_barrel_keeps_the_lot_code_it_had() {
+    enter(HEADER + BARREL.replace("TAG,,", "TAG," + lot + ","))
+        .statusCode(201)
+        .body("items[0].lot", equalTo(lot));
+  }
+
+  @Test
+  void a_barrel_may_be_dipped_and_quantities_typed_in_any_unit() {
+    enter(
+            HEADER
+                + BARREL.replace(
+                    "486.5 lb,42 lb,,,66.9,,", "220.67kg,19.05 kg,40 gal,68 degF,36 Baume,60 degF,hydrometer"))
+        .statusCode(201);
+  }
+
+  @Test
+  void the_same_file_under_the_same_id_is_entered_once() {
+    UUID key = UUID.randomUUID();
+    String first = enter(HEADER + BARREL + JARS, key).statusCode(201).extract().asString();
+    String again = enter(HEADER + BARREL + JARS, key).statusCode(201).extract().asString();
+    assertEquals(first, again);
+    assertEquals(36, shelf.standing("cool-room", lot, "PT"));
+
+    enter(HEADER + BARREL + JARS.replace("36", "37"), key)
+        .statusCode(409)
+        .body("code", equalTo("id-reused"));
+  }
+
+  @Test
+  void the_same_file_under_another_id_is_refused_whole() {
+    enter(HEADER + BARREL + JARS).statusCode(201);
+    enter(HEADER + BARREL + JARS)
+        .statusCode(400)
+        .body("errors.field", hasItems("line 2, column tag", "line 3, column lot"));
+  }
+
+  @Test
+  void every_bad_line_is_named_at_once_and_nothing_is_entered() {
+    String before = shelf.traces();
+    enter(
+            HEADER
+                + BARREL
+                + BARREL.replace("TAG", "TAG2").replace("486.5 lb,42 lb", "42 lb,486.5 lb")
+                + JARS.replace("PT,36", "PINT,0")
+                + "\r\n"
+                + BARREL.replace("TAG", "TAG3").replace("66.9", "36.2").replace("stainless", "wood")
+                + "cake,,,,,,,,,,,,,,,,,,")
+        .statusCode(400)
+        .body("code", equalTo("invalid-field"))
+        .body(
+            "errors.field",
+            hasItems(
+                "line 3, column gross",
+                "line 4, column container",
+                "line 4, column count",
+                "line 6, column material",
+                "line 7, column kind"));
+    assertEquals(before, shelf.traces());
+  }
+
+  static Stream<Arguments> bad() {
+    return Stream.of(
+        bad("TAG,,2024", ",,2024", "tag", "B-01"),
+        bad("TAG,,2024", "much too long for a tag,,2024", "tag", "at most 16"),
+        bad("2024,2024-03-22", "2025,2024-03-22", "season", "2024"),
+        bad("2024,2024-03-22", "24,2024-03-22", "season", "2026"),
+        bad("2024-03-22", "22.3.2024", "filledOn", "date"),
+        bad("2024-03-22", "2999-03-22", "filledOn", "future"),
+        bad("486.5 lb", "486.5", "gross", "unit"),
+        bad("486.5 lb", "486.5 stone", "gross", "lb"),
+        bad("486.5 lb", "486.5 gal", "gross", "weight"),
+        bad("486.5 lb", "1e999 lb", "gross", "number"),
+        bad("486.5 lb", "999999999999999 lb", "gross", "digits"),
+        bad("486.5 lb,42 lb", ",", "gross", "Weigh"),
+        bad("42 lb", "", "tare", "tare"),
+        bad(",,,66.9", ",40 gal,,66.9", "dipAt", "temperature"),
+        bad("66.9", "36.2", "brix", "Baumé"),
+        bad("66.9", "12", "brix", ""),
+        bad("66.9", "", "brix", "density"),
+        bad("66.9,,", "66.9,500 degF,", "brixAt", "212"),
+        bad("66.9,,", "66.9,,eye", "instrument", "hydrometer"),
+        bad("62,clean", "162,clean", "transmittance", "100"),
+        bad("62,clean", "62,sweet", "taste", "clean"),
+        bad("clean,,,,", "clean,cool-room,PT,3,", "place", "A barrel has no place"),
+        bad("TAG,,", "TAG,lower case,", "lot", "capital"));
+  }
+
+  private static Arguments bad(String was, String is, String column, String mend) {
+    return Arguments.of(BARREL, was, is, column, mend);
+  }
+
+  static Stream<Arguments> badJars() {
+    return Stream.of(
+        Arguments.of(JARS, ",LOT,", ",,", "lot", "label"),
+        Arguments.of(JARS, "2023 2024", "", "season", "crop year"),
+        Arguments.of(JARS, "2023 2024", "2024 2025", "season", "2024"),
+        Arguments.of(JARS, "cool-room", "broken", "place", "broken"),
+        Arguments.of(JARS, "cool-room", "", "place", "cool-room"),
+        Arguments.of(JARS, "PT", "PINT", "container", "PINT"),
+        Arguments.of(JARS, "PT,36", "PT,3.5", "count", "whole number"),
+        Arguments.of(JARS, "PT,36", "PT,-3", "count", "whole number"),
+        Arguments.of(JARS, "PT,36", "PT,", "count", "whole number"),
+        Arguments.of(JARS, "PT,36", "PT,9999999", "count", "1,000,000"),
+        Arguments.of(JARS, "2024-06-20", "2999-06-20", "packedOn", "future"),
+        Arguments.of(JARS, "2024-06-20", "", "packedOn", "2025-06-20"),
+        Arguments.of(JARS, "41,clean", ",clean", "transmittance", "%Tc"),
+        Arguments.of(JARS, "41,clean", "-1,clean", "transmittance", "%Tc"),
+        Arguments.of(JARS, "41,clean", "41,", "taste", "clean"),
+        Arguments.of(JARS, "67.1", "99", "brix", ""),
+        Arguments.of(JARS, "67.1", "x".repeat(5000), "brix", "100 characters"),
+        Arguments.of(JARS, "jars,,LOT", "jars,B-1,LOT", "tag", "Jars have no tag"));
+  }
+
+  @ParameterizedTest(name = "{3}: {2}")
+  @MethodSource({"bad", "badJars"})
+  void a_bad_cell_is_named_by_line_and_column(
+      String row, String was, String is, String column, String mend) {
+    String before = shelf.traces();
+    var answer =
+        enter(HEADER + row.replace(was, is))
+            .statusCode(400)
+            .body("code", equalTo("invalid-field"))
+            .body("errors.field", hasItems("line 2, column " + column));
+    if (!mend.isEmpty()) {
+      answer.body(
+          "errors.find { it.field == 'line 2, column " + column + "' }.message",
+          containsString(mend));
+    }
+    assertEquals(before, shelf.traces());
+  }
+
+  static Stream<Arguments> unreadable() {
+    return Stream.of(
+        Arguments.of("", "broken-csv", "kind is missing"),
+        Arguments.of(HEADER, "broken-csv", "no rows"),
+        Arguments.of("kind,colour\r\nbarrel,red\r\n", "broken-csv", "colour"),
+        Arguments.of("tag,lot\r\nB-1,X\r\n", "broken-csv", "kind"),
+        Arguments.of("kind,kind\r\nbarrel,jars\r\n", "broken-csv", "same name"),
+        Arguments.of("kind,\r\nbarrel,jars\r\n", "broken-csv", "no name"),
+        Arguments.of("kind,tag\r\nbarrel,\"B-1\r\n", "broken-csv", "quotation"),
+        Arguments.of("kind,tag\r\nbarrel,\"B\"-1\r\n", "broken-csv", "quotation"),
+        Arguments.of("kind,tag\r\nbarrel,B\0\r\n", "broken-csv", "NUL"),
+        Arguments.of("kind\r\n" + "barrel\r\n".repeat(5001), "broken-csv", "5,000"));
+  }
+
+  @ParameterizedTest(name = "{1}: {2}")
+  @MethodSource("unreadable")
+  void a_file_that_cannot_be_read_is_refused(String file, String code, String detail) {
+    enter(file)
+        .statusCode(400)
+        .body("code", equalTo(code))
+        .body("detail", containsString(detail));
+  }
+
+  @Test
+  void other_encodings_and_types_are_refused() {
+    byte[] latin = (HEADER + BARREL.replace("clean", "très")).getBytes(StandardCharsets.ISO_8859_1);
+    asOwner()
+        .header("Idempotency-Key", UUID.randomUUID())
+        .contentType("text/csv")
+        .body(latin)
+        .post("/api/opening-stock")
+        .then()
+        .statusCode(400)
+        .body("code", equalTo("broken-csv"));
+    asOwner()
+        .header("Idempotency-Key", UUID.randomUUID())
+        .contentType("application/json")
+        .body("{}")
+        .post("/api/opening-stock")
+        .then()
+        .statusCode(415);
+  }
+
+  @Test
+  void a_line_with_too_few_cells_is_named() {
+    enter(HEADER + "barrel,TAG\r\n")
+        .statusCode(400)
+        .body("errors.field", hasItems("line 2"));
+  }
+
+  @Test
+  void the_example_file_can_be_entered() throws IOException {
+    String example =
+        Files.readString(Path.of("demo/opening-stock-example.csv"))
+            .replace("X-1", tag.substring(0, 8) + "-")
+            .replace("OX25", lot.substring(0, 8));
+    enter(example)
+        .statusCode(201)
+        .body("items", hasSize(5))
+        .body("items.findAll { it.held }.size()", equalTo(1));
+  }
+
+  @Test
+  void a_file_of_many_rows_is_entered_in_one_go() {
+    StringBuilder file = new StringBuilder(HEADER);
+    for (int n = 0; n < 500; n++) {
+      file.append(JARS.replace("LOT", lot + n));
+    }
+    enter(file.toString()).statusCode(201).body("items", hasSize(500));
+    assertTrue(shelf.standing("cool-room", lot + "499", "PT") == 36);
+  }
+
+  private ValidatableResponse enter(String file) {
+    return enter(file, UUID.randomUUID());
+  }
+
+  private ValidatableResponse enter(String file, UUID key) {
+    return asOwner()
+        .header("Idempotency-Key", key)
+        .contentType("text/csv")
+        .body(file.replace("TAG", tag).replace("LOT", lot).getBytes(StandardCharsets.UTF_8))
+        .post("/api/opening-stock")
+        .then();
+  }
+}
