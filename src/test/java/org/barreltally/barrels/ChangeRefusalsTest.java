@@ -179,9 +179,10 @@ class ChangeRefusalsTest {
   }
 
   @Test
-  void a_tag_or_lot_of_five_thousand_characters_is_not_found_and_not_repeated() {
+  void a_tag_or_lot_as_long_as_an_address_may_be_is_not_found_and_not_repeated() {
+    String name = LONG.substring(0, 3900);
     for (String path : new String[] {"/api/barrels/", "/api/vessels/", "/api/lots/"}) {
-      Owner.asks().get(path + LONG).then().statusCode(404).body(not(containsString(LONG)));
+      Owner.asks().get(path + name).then().statusCode(404).body(not(containsString(name)));
     }
   }
 
