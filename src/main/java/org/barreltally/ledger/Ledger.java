@@ -83,6 +83,11 @@ public class Ledger {
     if (MovementKind.of((String) header[0]) == MovementKind.REVERSAL) {
       throw new CannotBeTakenBack(id, "it is a reversal; enter what is right as a new movement");
     }
+    if (MovementKind.of((String) header[0]) == MovementKind.TOP_UP) {
+      throw new CannotBeTakenBack(
+          id,
+          "what was poured together cannot be parted; weigh the vessel again or write syrup off");
+    }
     try {
       return post(
           new Movement(MovementKind.REVERSAL, (Instant) header[1], reason, opposite(id)), id);

@@ -114,13 +114,14 @@ class BarrelOverRestTest {
 
   @Test
   void baume_is_taken_when_it_is_called_so() {
-    // 36 °Bé = 66.9 °Bx, 37 = 68.9 (UVM Extension, "Hydrometers"), at 68 °F by modulus 145
+    // 36 °Bé = 66.9 °Bx, 37 = 68.9 (UVM Extension, "Hydrometers"), modulus 145; tables agree
+    // within 0.06 °Bé, which is 0.12 °Bx
     String body =
         with(
             barrel(newTag("B"), 2024, "2024-03-14", 486.5, 42, 66.9, 62),
             "density",
             "{'reading': {'value': 36.0, 'unit': 'Baume'}, 'temperature': {'value': 68, 'unit': 'degF'}, 'instrument': 'hydrometer'}");
-    fill(body).body("brix.toDouble()", closeTo(66.9, 0.05));
+    fill(body).body("brix.toDouble()", closeTo(66.9, 0.12));
   }
 
   @Test

@@ -147,9 +147,10 @@ class FillingRefusalsTest {
 
   @Test
   void baume_taken_for_brix_is_offered_its_conversion() {
-    // 36.2 °Bé are 67.3 °Bx: specific gravity 145 / (145 - 36.2) = 1.33272 at 20/20, CRC Handbook
+    // specific gravity 145 / (145 - 36.2) = 1.33272 at 20/20: 67.25 °Bx, printed as 67.2 (67.3 by
+    // the older handbook densities)
     refused(with(halfBarrel(newTag("R")), "density.reading.value", "36.2"), 422, "looks-like-baume")
-        .body("detail", containsString("67.3 °Bx"));
+        .body("detail", containsString("67.2 °Bx"));
   }
 
   @ParameterizedTest

@@ -12,7 +12,6 @@ import static org.barreltally.barrels.Asked.with;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.contains;
-import static org.hamcrest.Matchers.containsInAnyOrder;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.nullValue;
@@ -127,7 +126,8 @@ class TopUpTest {
     String little = with(topUpTo(67.6), "weighing.gross.value", "273.5");
     String blend = topUp(tag, little).statusCode(201).extract().path("lot");
     reads("/api/lots/" + blend + "/trace")
-        .body("parents.weight.value*.toDouble()*.round()", containsInAnyOrder(227, 6));
+        .body("parents.weight.value.collect { it.toDouble() }.sort()[0]", closeTo(5.5, 0.02))
+        .body("parents.weight.value.collect { it.toDouble() }.sort()[1]", closeTo(226.5, 0.02));
   }
 
   /** Columns: path, the JSON put there (none takes it away), status, code, field named. */
@@ -164,7 +164,7 @@ class TopUpTest {
   void a_field_that_cannot_be_right_is_named(
       String path, String value, int status, String code, String field) {
     String tag = newTag("B");
-    fill(with(halfBarrel(tag), "capacity", "{'value': 41, 'unit': 'gal'}"));
+    fill(with(halfBarrel(tag), "capacity", "{'value': 43, 'unit': 'gal'}"));
     Map<String, String> before = rows.fingerprint();
     topUp(tag, with(topUpTo(66.9), path, value))
         .statusCode(status)
