@@ -73,8 +73,7 @@ class ContainersTest {
 
   @Test
   void only_code_name_contents_and_material_are_needed() {
-    add(
-            """
+    add("""
             {"code": "CODE", "name": "Tin", "netContents": {"value": 16.5, "unit": "floz"},
              "material": "tin"}
             """)
@@ -87,8 +86,7 @@ class ContainersTest {
 
   @Test
   void a_brim_in_another_unit_is_answered_in_the_unit_of_the_contents() {
-    add(
-            """
+    add("""
             {"code": "CODE", "name": "Tin", "netContents": {"value": 16, "unit": "floz"},
              "brimful": {"value": 0.5, "unit": "L"}, "emptyWeight": {"value": 2, "unit": "oz"},
              "material": "tin"}
@@ -109,17 +107,38 @@ class ContainersTest {
         refused("Glass leaf", "", 400, "invalid-field", "name"),
         refused("Glass leaf", "x".repeat(101), 400, "invalid-field", "name"),
         refused("Glass leaf", "x".repeat(5000), 400, "invalid-field", "name"),
-        refused("250, \"unit\": \"mL\"", "250, \"unit\": \"g\"", 400, "invalid-field", "netContents.unit"),
-        refused("250, \"unit\": \"mL\"", "250, \"unit\": \"jar\"", 400, "unknown-unit", "netContents.unit"),
+        refused(
+            "250, \"unit\": \"mL\"",
+            "250, \"unit\": \"g\"",
+            400,
+            "invalid-field",
+            "netContents.unit"),
+        refused(
+            "250, \"unit\": \"mL\"",
+            "250, \"unit\": \"jar\"",
+            400,
+            "unknown-unit",
+            "netContents.unit"),
         refused("\"value\": 250", "\"value\": 0", 400, "invalid-field", "netContents"),
         refused("\"value\": 250", "\"value\": -250", 400, "invalid-field", "netContents"),
         refused("\"value\": 250", "\"value\": 1000001", 400, "invalid-field", "netContents"),
         refused("\"value\": 250", "\"value\": 1e999", 400, "invalid-field", "netContents.value"),
-        refused("\"value\": 250", "\"value\": 2.0000000001", 400, "invalid-field", "netContents.value"),
+        refused(
+            "\"value\": 250", "\"value\": 2.0000000001", 400, "invalid-field", "netContents.value"),
         refused("\"value\": 265", "\"value\": 249.9", 422, "brimful-under-contents", "brimful"),
-        refused("265, \"unit\": \"mL\"", "265, \"unit\": \"degF\"", 400, "invalid-field", "brimful.unit"),
+        refused(
+            "265, \"unit\": \"mL\"",
+            "265, \"unit\": \"degF\"",
+            400,
+            "invalid-field",
+            "brimful.unit"),
         refused("\"value\": 310", "\"value\": 0", 400, "invalid-field", "emptyWeight"),
-        refused("310, \"unit\": \"g\"", "310, \"unit\": \"mL\"", 400, "invalid-field", "emptyWeight.unit"),
+        refused(
+            "310, \"unit\": \"g\"",
+            "310, \"unit\": \"mL\"",
+            400,
+            "invalid-field",
+            "emptyWeight.unit"),
         refused("\"glass\"", "\"wood\"", 400, "invalid-field", "material"),
         refused(",\n \"material\": \"glass\"", "", 400, "invalid-field", "material"),
         refused("\"name\"", "\"colour\": 1, \"name\"", 400, "unknown-field", "colour"));
@@ -173,9 +192,7 @@ class ContainersTest {
 
   @Test
   void an_unknown_one_is_not_found() {
-    get("/api/containers/" + code)
-        .statusCode(404)
-        .body("code", equalTo("unknown-container"));
+    get("/api/containers/" + code).statusCode(404).body("code", equalTo("unknown-container"));
   }
 
   private ValidatableResponse add(String json) {

@@ -90,11 +90,11 @@ class BookFixture {
     List<Item> made = new ArrayList<>();
     made.add(Item.syrup(UUID.randomUUID(), code));
     for (String size : sizes) {
-      made.add(
-          Item.jars(UUID.randomUUID(), code, size, BigDecimal.valueOf(GRAMS_EACH), grade));
+      made.add(Item.jars(UUID.randomUUID(), code, size, BigDecimal.valueOf(GRAMS_EACH), grade));
     }
     items.add(made);
     made.forEach(
-        item -> model.things.put(item.id(), new BookModel.Thing(item.id(), code, item.container())));
+        item ->
+            model.things.put(item.id(), new BookModel.Thing(item.id(), code, item.container())));
   }
 }

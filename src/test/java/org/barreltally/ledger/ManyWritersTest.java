@@ -102,8 +102,7 @@ class ManyWritersTest {
 
   private void write(Random random, World world, Past shared, Accepted accepted) {
     for (int n = 0; n < STEPS_EACH; n++) {
-      Past seen =
-          new Past(List.copyOf(shared.movements()), List.copyOf(shared.promises()));
+      Past seen = new Past(List.copyOf(shared.movements()), List.copyOf(shared.promises()));
       Step step = play.next(random, world, seen);
       try {
         UUID made = play.doIt(step, Instant.EPOCH);

@@ -178,7 +178,8 @@ class CountingTest {
   void what_is_no_count_is_refused_by_name_and_leaves_nothing(
       String was, String is, int status, String code, String field) {
     String lot = shelf.lotWith(24, "PT");
-    String wrong = count(line("PT", "LOT", 24)).replace(was, is).replace("\"LOT\"", "\"" + lot + "\"");
+    String wrong =
+        count(line("PT", "LOT", 24)).replace(was, is).replace("\"LOT\"", "\"" + lot + "\"");
     String before = shelf.traces();
 
     post(COUNTS, wrong)
@@ -205,9 +206,7 @@ class CountingTest {
         .body("errors[0].field", equalTo("lines"))
         .body("errors[0].message", containsString("at least one line"));
     String[] many =
-        IntStream.range(0, 2001)
-            .mapToObj(n -> line("PT", "L" + n, 1))
-            .toArray(String[]::new);
+        IntStream.range(0, 2001).mapToObj(n -> line("PT", "L" + n, 1)).toArray(String[]::new);
     post(COUNTS, count(many))
         .statusCode(400)
         .body("errors[0].field", equalTo("lines"))
@@ -216,9 +215,7 @@ class CountingTest {
 
   @Test
   void an_unknown_count_is_not_found() {
-    get(COUNTS + "/" + UUID.randomUUID())
-        .statusCode(404)
-        .body("code", equalTo("unknown-count"));
+    get(COUNTS + "/" + UUID.randomUUID()).statusCode(404).body("code", equalTo("unknown-count"));
   }
 
   /**
@@ -267,7 +264,9 @@ class CountingTest {
     // Every count found its own book: what it posted is what it said was off.
     assertEquals(
         shelf.number(
-            "SELECT sum(l.counted - l.book) FROM stock_count_lines l WHERE l.lot = '" + lot + "'"
+            "SELECT sum(l.counted - l.book) FROM stock_count_lines l WHERE l.lot = '"
+                + lot
+                + "'"
                 + " AND swap_with IS NULL"),
         -shelf.standing("unexplained", lot, "PT"));
   }

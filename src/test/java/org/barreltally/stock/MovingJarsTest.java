@@ -81,9 +81,7 @@ class MovingJarsTest {
     post("/api/lots/" + lot + "/hold", "{\"reason\": \"Cloudy\"}").statusCode(200);
 
     post(RELOCATIONS, relocation(lot, "PT", 24)).statusCode(201);
-    post(
-            WRITE_OFFS,
-            writeOff(lot, "PT", 24, "discarded").replace("cool-room", "barrel-room"))
+    post(WRITE_OFFS, writeOff(lot, "PT", 24, "discarded").replace("cool-room", "barrel-room"))
         .statusCode(201);
 
     assertEquals(0, shelf.standing("barrel-room", lot, "PT"));
@@ -92,30 +90,79 @@ class MovingJarsTest {
 
   static Stream<Arguments> refused() {
     return Stream.of(
-        refused(RELOCATIONS, "\"from\": \"cool-room\"", "\"from\": \"moon\"", 400, "unknown-place", "from"),
-        refused(RELOCATIONS, "\"from\": \"cool-room\"", "\"from\": \"broken\"", 400, "unknown-place", "from"),
-        refused(RELOCATIONS, "\"from\": \"cool-room\"", "\"from\": null", 400, "invalid-field", "from"),
-        refused(RELOCATIONS, "\"to\": \"barrel-room\"", "\"to\": \"cool-room\"", 400, "invalid-field", "to"),
-        refused(RELOCATIONS, "\"to\": \"barrel-room\"", "\"to\": \"customer\"", 400, "unknown-place", "to"),
+        refused(
+            RELOCATIONS,
+            "\"from\": \"cool-room\"",
+            "\"from\": \"moon\"",
+            400,
+            "unknown-place",
+            "from"),
+        refused(
+            RELOCATIONS,
+            "\"from\": \"cool-room\"",
+            "\"from\": \"broken\"",
+            400,
+            "unknown-place",
+            "from"),
+        refused(
+            RELOCATIONS, "\"from\": \"cool-room\"", "\"from\": null", 400, "invalid-field", "from"),
+        refused(
+            RELOCATIONS,
+            "\"to\": \"barrel-room\"",
+            "\"to\": \"cool-room\"",
+            400,
+            "invalid-field",
+            "to"),
+        refused(
+            RELOCATIONS,
+            "\"to\": \"barrel-room\"",
+            "\"to\": \"customer\"",
+            400,
+            "unknown-place",
+            "to"),
         refused(RELOCATIONS, "\"PT\"", "\"PINT\"", 400, "unknown-container", "container"),
-        refused(RELOCATIONS, "\"PT\"", "\"" + "P".repeat(5000) + "\"", 400, "invalid-field", "container"),
+        refused(
+            RELOCATIONS,
+            "\"PT\"",
+            "\"" + "P".repeat(5000) + "\"",
+            400,
+            "invalid-field",
+            "container"),
         refused(RELOCATIONS, "\"PT\"", "\"QT\"", 422, "no-such-jars", "container"),
         refused(RELOCATIONS, "LOT", "NO-SUCH-LOT", 400, "unknown-lot", "lot"),
         refused(RELOCATIONS, "\"LOT\"", "\"\"", 400, "invalid-field", "lot"),
         refused(RELOCATIONS, "\"count\": 5", "\"count\": 0", 400, "invalid-field", "count"),
         refused(RELOCATIONS, "\"count\": 5", "\"count\": -5", 400, "invalid-field", "count"),
         refused(RELOCATIONS, "\"count\": 5", "\"count\": 1000001", 400, "invalid-field", "count"),
-        refused(RELOCATIONS, "\"count\": 5", "\"count\": 99999999999999999999", 400, "out-of-range", "count"),
+        refused(
+            RELOCATIONS,
+            "\"count\": 5",
+            "\"count\": 99999999999999999999",
+            400,
+            "out-of-range",
+            "count"),
         refused(RELOCATIONS, "\"count\": 5", "\"count\": 2.5", 400, "wrong-type", "count"),
         refused(RELOCATIONS, "\"count\": 5", "\"count\": \"5\"", 400, "wrong-type", "count"),
         refused(RELOCATIONS, ", \"count\": 5", "", 400, "invalid-field", "count"),
         refused(RELOCATIONS, "\"count\": 5", "\"count\": 25", 409, "short-of-stock", null),
         refused(RELOCATIONS, "\"Shelf repaired\"", "\" \"", 400, "invalid-field", "reason"),
-        refused(RELOCATIONS, "\"Shelf repaired\"", "\"" + "x".repeat(5000) + "\"", 400, "invalid-field", "reason"),
+        refused(
+            RELOCATIONS,
+            "\"Shelf repaired\"",
+            "\"" + "x".repeat(5000) + "\"",
+            400,
+            "invalid-field",
+            "reason"),
         refused(RELOCATIONS, "\"count\"", "\"cuont\": 1, \"count\"", 400, "unknown-field", "cuont"),
         refused(WRITE_OFFS, "\"broken\"", "\"eaten\"", 400, "invalid-field", "cause"),
         refused(WRITE_OFFS, ", \"cause\": \"broken\"", "", 400, "invalid-field", "cause"),
-        refused(WRITE_OFFS, "\"place\": \"cool-room\"", "\"place\": \"given\"", 400, "unknown-place", "place"),
+        refused(
+            WRITE_OFFS,
+            "\"place\": \"cool-room\"",
+            "\"place\": \"given\"",
+            400,
+            "unknown-place",
+            "place"),
         refused(WRITE_OFFS, "\"count\": 5", "\"count\": 25", 409, "short-of-stock", null),
         refused(WRITE_OFFS, "LOT", "NO-SUCH-LOT", 400, "unknown-lot", "lot"));
   }
@@ -133,7 +180,11 @@ class MovingJarsTest {
     String right =
         path.equals(RELOCATIONS) ? relocation("LOT", "PT", 5) : writeOff("LOT", "PT", 5, "broken");
     String before = shelf.traces();
-    String wrong = right.replace(was, is).replace("LOT\"", lot + "\"").replace("NO-SUCH-" + lot, "NO-SUCH-LOT");
+    String wrong =
+        right
+            .replace(was, is)
+            .replace("LOT\"", lot + "\"")
+            .replace("NO-SUCH-" + lot, "NO-SUCH-LOT");
 
     var answer = post(path, wrong).statusCode(status).body("code", equalTo(code));
 
@@ -191,8 +242,7 @@ class MovingJarsTest {
     assertEquals(people - jars, answers.stream().filter(status -> status == 409).count());
     assertEquals(0, shelf.standing("cool-room", lot, "PT"));
     assertEquals(
-        jars,
-        shelf.standing("barrel-room", lot, "PT") + shelf.standing("broken", lot, "PT"));
+        jars, shelf.standing("barrel-room", lot, "PT") + shelf.standing("broken", lot, "PT"));
   }
 
   @Test

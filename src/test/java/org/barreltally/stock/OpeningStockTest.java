@@ -114,7 +114,10 @@ class OpeningStockTest {
                 + "'"));
   }
 
-  /** 473.176473 mL of syrup of 67.1 °Bx, 1.3292 kg/L between 1.3224 and 1.3348 in the CRC table for 66 and 68 %. */
+  /**
+   * 473.176473 mL of syrup of 67.1 °Bx, 1.3292 kg/L between 1.3224 and 1.3348 in the CRC table for
+   * 66 and 68 %.
+   */
   @Test
   void grams_in_a_jar_follow_from_its_density() {
     enter(HEADER + JARS).statusCode(201);
@@ -161,7 +164,8 @@ class OpeningStockTest {
     enter(
             HEADER
                 + BARREL.replace(
-                    "486.5 lb,42 lb,,,66.9,,", "220.67kg,19.05 kg,40 gal,68 degF,36 Baume,60 degF,hydrometer"))
+                    "486.5 lb,42 lb,,,66.9,,",
+                    "220.67kg,19.05 kg,40 gal,68 degF,36 Baume,60 degF,hydrometer"))
         .statusCode(201);
   }
 
@@ -298,10 +302,7 @@ class OpeningStockTest {
   @ParameterizedTest(name = "{1}: {2}")
   @MethodSource("unreadable")
   void a_file_that_cannot_be_read_is_refused(String file, String code, String detail) {
-    enter(file)
-        .statusCode(400)
-        .body("code", equalTo(code))
-        .body("detail", containsString(detail));
+    enter(file).statusCode(400).body("code", equalTo(code)).body("detail", containsString(detail));
   }
 
   @Test
@@ -326,9 +327,7 @@ class OpeningStockTest {
 
   @Test
   void a_line_with_too_few_cells_is_named() {
-    enter(HEADER + "barrel,TAG\r\n")
-        .statusCode(400)
-        .body("errors.field", hasItems("line 2"));
+    enter(HEADER + "barrel,TAG\r\n").statusCode(400).body("errors.field", hasItems("line 2"));
   }
 
   @Test
@@ -346,11 +345,11 @@ class OpeningStockTest {
   @Test
   void a_file_of_many_rows_is_entered_in_one_go() {
     StringBuilder file = new StringBuilder(HEADER);
-    for (int n = 0; n < 500; n++) {
+    for (int n = 0; n < 1000; n++) {
       file.append(JARS.replace("LOT", lot + n));
     }
-    enter(file.toString()).statusCode(201).body("items", hasSize(500));
-    assertTrue(shelf.standing("cool-room", lot + "499", "PT") == 36);
+    enter(file.toString()).statusCode(201).body("items", hasSize(1000));
+    assertTrue(shelf.standing("cool-room", lot + "999", "PT") == 36);
   }
 
   private ValidatableResponse enter(String file) {

@@ -24,8 +24,7 @@ class SwapsTest {
   @Test
   void nobody_is_suspected_when_several_fit() {
     assertEquals(
-        "A-null B-null C-null",
-        suspects(line("A", 10, 13), line("B", 8, 5), line("C", 20, 17)));
+        "A-null B-null C-null", suspects(line("A", 10, 13), line("B", 8, 5), line("C", 20, 17)));
   }
 
   @Test
@@ -38,8 +37,7 @@ class SwapsTest {
   @Test
   void another_size_is_no_swap() {
     List<Line> lines =
-        Swaps.suspect(
-            List.of(new Line("PT", "A", 10, 13, null), new Line("HP", "B", 8, 5, null)));
+        Swaps.suspect(List.of(new Line("PT", "A", 10, 13, null), new Line("HP", "B", 8, 5, null)));
     assertNull(lines.get(0).suspectedSwap());
     assertNull(lines.get(1).suspectedSwap());
   }
