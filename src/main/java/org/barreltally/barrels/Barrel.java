@@ -2,7 +2,6 @@ package org.barreltally.barrels;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.UUID;
 import org.barreltally.lots.Lot;
 import org.barreltally.measure.Syrup;
@@ -18,6 +17,8 @@ import org.barreltally.measure.Uncertain;
  * @param tareGrams of the empty vessel as a scale reads in air; null when it was only dipped
  * @param gapML dipstick minus weight at 68 °F when both were read, else null
  * @param gapBeyond whether that gap is beyond its uncertainty; null without a gap
+ * @param version never the same again once anything happened to the filling: its lot and how many
+ *     movements, gradings, holds and readings it has
  */
 public record Barrel(
     UUID filling,
@@ -33,16 +34,11 @@ public record Barrel(
     Uncertain grams,
     Long tareGrams,
     Double gapML,
-    Boolean gapBeyond) {
+    Boolean gapBeyond,
+    String version) {
 
   public Syrup syrup() {
     return new Syrup(lot.brix().value());
-  }
-
-  /** Changes whenever anything about the barrel does. */
-  public String version() {
-    return Integer.toHexString(Objects.hash(filling, lot, state, grams, tareGrams, material))
-        + Long.toHexString(Math.round(grams.value()));
   }
 
   public List<Integer> seasons() {

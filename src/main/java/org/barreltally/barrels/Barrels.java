@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.barreltally.barrels.internal.BarrelQuery;
 import org.barreltally.measure.ColorClass;
 
@@ -36,16 +37,16 @@ public class Barrels {
   /**
    * Makes sure that a barrel is as its writer read it, and keeps it so until the transaction ends.
    *
-   * @param version as {@link Barrel#version} gave it; null when the writer does not mind
+   * @param versions as {@link Barrel#version} gave them, one of which is right; null when the
+   *     writer does not mind
    * @throws ChangedSince if it changed since
    */
   @Transactional
-  public void unchanged(String tag, String version) {
-    Barrel barrel =
-        query.lock("v.tag = :tag", Map.of("tag", tag)).stream()
-            .findFirst()
-            .orElseThrow(() -> new UnknownVessel(tag));
-    if (version != null && !version.equals(barrel.version())) {
+  public void unchanged(String tag, Set<String> versions) {
+    if (query.lock("v.tag = :tag", Map.of("tag", tag)).isEmpty()) {
+      throw new UnknownVessel(tag);
+    }
+    if (versions != null && !versions.contains(at(tag).version())) {
       throw new ChangedSince(tag);
     }
   }

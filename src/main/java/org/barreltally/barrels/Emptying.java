@@ -58,7 +58,7 @@ public class Emptying {
   @Transactional
   public Barrel takeOut(String tag, LocalDate on, Quantity weight, Cause cause, String reason) {
     days.happened(on, "on");
-    Barrel barrel = vessels.filled(tag);
+    Barrel barrel = vessels.filled(tag, on);
     Draw draw = drawing.part(barrel, weight);
     ledger.post(
         Movement.of(MovementKind.WRITE_OFF, days.during(on))

@@ -21,7 +21,6 @@ import org.barreltally.lots.LotNumbers;
 import org.barreltally.lots.Lots;
 import org.barreltally.measure.Dimension;
 import org.barreltally.measure.Grams;
-import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Syrup;
 import org.barreltally.measure.Uncertain;
 import org.barreltally.measure.Unit;
@@ -96,7 +95,7 @@ public class Filling {
    */
   public void check(FillBarrel said) {
     judged(said);
-    checkCapacity(capacity(said), said, read(said));
+    checkBrim(capacity(said), said, read(said));
     grading.check(said.transmittance());
   }
 
@@ -125,7 +124,7 @@ public class Filling {
     Contents contents = read(said);
     VesselRow vessel = vessels.emptied(said.tag(), false, said.material(), "tag");
     vessel.describe(said.material(), capacity(said));
-    checkCapacity(vessel.capacityML(), said, contents);
+    checkBrim(vessel.capacityML(), said, contents);
 
     String lot = known == null ? numbers.nextBulk(season) : known;
     lots.open(lot, Lot.Kind.BULK, on, List.of(season), contents.brix());
@@ -142,7 +141,9 @@ public class Filling {
             contents.grams().u(),
             days.now(),
             recordedBy.user());
-    keepReadings(filling, said, contents, new ReadingLog.Of(vessels.put(vessel, filling), lot, on));
+    describe(filling, said, contents);
+    vessels.put(vessel, filling);
+    keepReadings(said, contents, new ReadingLog.Of(filling.id(), lot, on));
     ledger.post(
         Movement.of(origin.movement(), days.during(on))
             .move(
@@ -175,21 +176,25 @@ public class Filling {
     return new Contents(brix, weighed, dipped);
   }
 
-  private void keepReadings(
-      FillingRow filling, FillBarrel said, Contents contents, ReadingLog.Of of) {
-    log.density(of, said.density(), contents.brix());
+  private static void describe(FillingRow filling, FillBarrel said, Contents contents) {
     if (contents.weighed() != null) {
-      log.weighing(of, said.weighing(), contents.weighed());
       filling.tare(Math.round(said.weighing().tare().doubleIn(Unit.G)));
-    }
-    if (contents.dipped() != null) {
-      log.dipstick(of, said.dipstick(), contents.dipped());
     }
     if (contents.weighed() != null && contents.dipped() != null) {
       Syrup syrup = new Syrup(contents.brix().value());
       filling.gap(
           syrup.mLAt20(contents.dipped().value()) - syrup.mLAt20(contents.weighed().value()),
           contents.dipped().differsFrom(contents.weighed()));
+    }
+  }
+
+  private void keepReadings(FillBarrel said, Contents contents, ReadingLog.Of of) {
+    log.density(of, said.density(), contents.brix());
+    if (contents.weighed() != null) {
+      log.weighing(of, said.weighing(), contents.weighed());
+    }
+    if (contents.dipped() != null) {
+      log.dipstick(of, said.dipstick(), contents.dipped());
     }
   }
 
@@ -204,17 +209,12 @@ public class Filling {
     return said.capacity().in(Unit.ML);
   }
 
-  /** Refused only when it is over the brim beyond what scale and stick may be off. */
-  private static void checkCapacity(BigDecimal capacityML, FillBarrel said, Contents contents) {
-    Uncertain grams = contents.grams();
-    double least = Math.max(0, grams.value() - Uncertain.COVERAGE * grams.u());
-    Syrup syrup = new Syrup(contents.brix().value());
-    if (capacityML != null && syrup.mLAt20(least) > capacityML.doubleValue()) {
-      throw new OverCapacity(
-          said.tag(),
-          Quantity.rounded(syrup.mLAt20(grams.value()), Unit.ML, 0).to(Unit.GAL, 2),
-          Quantity.rounded(capacityML.doubleValue(), Unit.ML, 0).to(Unit.GAL, 2),
-          said.weighing() != null ? "weighing.gross" : "dipstick.volume");
-    }
+  private static void checkBrim(BigDecimal capacityML, FillBarrel said, Contents contents) {
+    Brim.check(
+        said.tag(),
+        capacityML,
+        contents.grams(),
+        contents.brix().value(),
+        said.weighing() != null ? "weighing.gross" : "dipstick.volume");
   }
 }

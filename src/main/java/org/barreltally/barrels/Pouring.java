@@ -16,6 +16,7 @@ import org.barreltally.ledger.Movement;
 import org.barreltally.ledger.MovementKind;
 import org.barreltally.ledger.PlaceCode;
 import org.barreltally.lots.Family;
+import org.barreltally.lots.Holds;
 import org.barreltally.lots.Lot;
 import org.barreltally.lots.LotNumbers;
 import org.barreltally.lots.Lots;
@@ -29,6 +30,7 @@ class Pouring {
   private final LotNumbers numbers;
   private final Lots lots;
   private final Family family;
+  private final Holds holds;
   private final Items items;
   private final Ledger ledger;
   private final Days days;
@@ -39,6 +41,7 @@ class Pouring {
       LotNumbers numbers,
       Lots lots,
       Family family,
+      Holds holds,
       Items items,
       Ledger ledger,
       Days days,
@@ -47,6 +50,7 @@ class Pouring {
     this.numbers = numbers;
     this.lots = lots;
     this.family = family;
+    this.holds = holds;
     this.items = items;
     this.ledger = ledger;
     this.days = days;
@@ -57,7 +61,8 @@ class Pouring {
   record Portion(Lot lot, Item syrup, long grams) {}
 
   /**
-   * Makes one lot of what is in the vessel and what is added.
+   * Makes one lot of what is in the vessel and what is added. A hold goes with the syrup: onto a
+   * held lot poured, the blend is held.
    *
    * @param brix of the blend, measured or worked out by mass
    * @param u standard uncertainty of the mass then in the vessel, grams
@@ -80,6 +85,9 @@ class Pouring {
             .move(into.place(), PlaceCode.BLENDING, added.syrup().id(), added.grams())
             .move(PlaceCode.BLENDING, into.place(), syrup.id(), there + added.grams())
             .build());
+    if (into.lot().held()) {
+      holds.hold(code, "Poured onto lot " + into.lot().code() + ", which was held.");
+    }
     return blend;
   }
 }

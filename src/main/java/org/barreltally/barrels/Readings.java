@@ -26,9 +26,13 @@ import org.barreltally.settings.FarmSettings;
 public class Readings {
 
   private static final double USUAL_REFERENCE_CELSIUS = 20;
-  // Below, it is concentrate on its way to syrup; above, the density model ends.
-  private static final double LEAST_BRIX = 50;
-  private static final double MOST_BRIX = 70;
+
+  /** Below, it is concentrate on its way to syrup. */
+  static final double LEAST_BRIX = 50;
+
+  /** Above, the density model ends. */
+  static final double MOST_BRIX = 70;
+
   // A tank truck holds about this much; more is a slip of the pen.
   private static final double MOST_GRAMS = 40_000_000;
 

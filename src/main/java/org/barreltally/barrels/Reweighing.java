@@ -62,10 +62,11 @@ public class Reweighing {
   @Transactional
   public Found weigh(String tag, LocalDate on, Weighing said) {
     days.happened(on, "on");
-    Barrel barrel = vessels.filled(tag);
+    Barrel barrel = vessels.filled(tag, on);
     Weighing weighing = withTare(barrel, said);
     Uncertain now =
         Readings.under("weighing", () -> readings.weighed(weighing, barrel.lot().brix()));
+    Brim.check(tag, vessels.capacityML(tag), now, barrel.lot().brix().value(), "weighing.gross");
     FillingRow row = entities.find(FillingRow.class, barrel.filling());
     row.massUncertainty(now.u());
     row.tare(Math.round(weighing.tare().doubleIn(Unit.G)));

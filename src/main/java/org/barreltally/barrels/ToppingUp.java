@@ -31,8 +31,8 @@ import org.barreltally.refusal.InvalidField;
 @ApplicationScoped
 public class ToppingUp {
 
-  private static final double LEAST_BRIX = 40;
-  private static final double MOST_BRIX = 75;
+  // Syrup boils at about 219 °F; nothing in a barrel was hotter.
+  private static final double MOST_CELSIUS = 105;
   private static final int LONGEST_NAME = 80;
 
   /**
@@ -107,10 +107,11 @@ public class ToppingUp {
     if (said.density() == null) {
       throw new InvalidField("density", "Read the density of the mixed barrel.");
     }
-    Barrel into = vessels.filled(tag);
+    Barrel into = vessels.filled(tag, on);
     Uncertain brix = Readings.under("density", () -> readings.trueBrix(said.density()));
     Weighing weighing = Reweighing.withTare(into, said.weighing());
     Uncertain whole = Readings.under("weighing", () -> readings.weighed(weighing, brix));
+    Brim.check(tag, vessels.capacityML(tag), whole, brix.value(), "weighing.gross");
     int season = Season.checked(said.season() == null ? on.getYear() : said.season(), on);
 
     Pouring.Portion added = addition(into, whole, brix, season, on);
@@ -126,18 +127,13 @@ public class ToppingUp {
   /** The fresh syrup as a lot of its own; its Brix follows from the sugar of the whole. */
   private Pouring.Portion addition(
       Barrel into, Uncertain whole, Uncertain brix, int season, LocalDate on) {
-    long there = Math.round(into.grams().value());
-    long added = Grams.rounded(whole.value()) - there;
+    long added = Grams.rounded(whole.value()) - Math.round(into.grams().value());
     if (added <= 0) {
       throw AddedSyrupImplausible.nothingAdded();
     }
-    double addedBrix = (whole.value() * brix.value() - there * into.lot().brix().value()) / added;
-    if (addedBrix < LEAST_BRIX || addedBrix > MOST_BRIX) {
-      throw new AddedSyrupImplausible(addedBrix);
-    }
-    double u = brix.u() * whole.value() / added;
+    Uncertain addedBrix = AddedBrix.of(into.grams(), into.lot().brix(), whole, brix);
     String code = numbers.nextBulk(season);
-    Lot lot = lots.open(code, Lot.Kind.BULK, on, List.of(season), new Uncertain(addedBrix, u));
+    Lot lot = lots.open(code, Lot.Kind.BULK, on, List.of(season), addedBrix);
     Item syrup = Item.syrup(ids.next(), code);
     items.add(List.of(syrup));
     ledger.post(
@@ -154,10 +150,16 @@ public class ToppingUp {
     Readings.under(
         "reheat",
         () -> Readings.required(reheat.temperature(), "temperature", Dimension.TEMPERATURE));
+    double celsius = reheat.temperature().doubleIn(Unit.DEGC);
+    if (celsius < 0 || celsius > MOST_CELSIUS) {
+      throw new InvalidField(
+          "reheat.temperature",
+          "Syrup is heated to between 32 and 221 °F, not to " + reheat.temperature() + ".");
+    }
     if (reheat.by() == null || reheat.by().isBlank() || reheat.by().length() > LONGEST_NAME) {
       throw new InvalidField(
           "reheat.by", "Say who read the temperature, in at most " + LONGEST_NAME + " characters.");
     }
-    return Uncertain.exact(reheat.temperature().doubleIn(Unit.DEGC));
+    return Uncertain.exact(celsius);
   }
 }

@@ -16,6 +16,6 @@ public final class UnknownVessel extends Refusal {
   }
 
   private static String detail(String tag) {
-    return "No vessel with the tag “" + tag + "” was filled. List barrels at /api/barrels.";
+    return "No vessel with the tag “" + shown(tag) + "” was filled. List barrels at /api/barrels.";
   }
 }

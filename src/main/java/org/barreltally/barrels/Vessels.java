@@ -3,9 +3,10 @@ package org.barreltally.barrels;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.regex.Pattern;
 import org.barreltally.barrels.internal.BarrelQuery;
 import org.barreltally.barrels.internal.FillingRow;
@@ -82,21 +83,32 @@ class Vessels {
   /**
    * The vessel an address names, with syrup in it, kept from others until the transaction ends.
    *
+   * @param on the day on which something was done with it
    * @throws UnknownVessel if it was never filled
    * @throws Drained if nothing is left in it
+   * @throws InvalidField naming {@code on} if it was filled later than that
    */
-  Barrel filled(String tag) {
+  Barrel filled(String tag, LocalDate on) {
     Barrel barrel = contents(tag).orElseThrow(() -> new UnknownVessel(tag));
     if (barrel.state() == BarrelState.DRAINED) {
       throw new Drained(tag, null);
     }
+    if (on.isBefore(barrel.filledOn())) {
+      throw new InvalidField(
+          "on",
+          "%s was filled on %s, after %s. Check the day.".formatted(tag, barrel.filledOn(), on));
+    }
     return barrel;
   }
 
-  /** Puts a new filling into the vessel and returns its id. */
-  UUID put(VesselRow vessel, FillingRow filling) {
+  /** What a vessel takes to the brim, millilitres; null where nobody said. */
+  BigDecimal capacityML(String tag) {
+    return entities.find(VesselRow.class, tag).capacityML();
+  }
+
+  /** Puts a new filling, described already, into the vessel. */
+  void put(VesselRow vessel, FillingRow filling) {
     entities.persist(filling);
     vessel.fill(filling.id());
-    return filling.id();
   }
 }

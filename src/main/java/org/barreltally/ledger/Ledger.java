@@ -57,7 +57,8 @@ public class Ledger {
    * Takes a movement back: every transfer goes the other way, dated when the original happened.
    *
    * @throws UnknownMovement if there is none of that id
-   * @throws CannotBeTakenBack if it was taken back already or is a reversal itself
+   * @throws CannotBeTakenBack if it was taken back already, is a reversal itself, or poured two
+   *     lots together
    * @throws NotThatMuchThere if what it brought has left since
    */
   @Transactional
@@ -81,6 +82,11 @@ public class Ledger {
     }
     if (MovementKind.of((String) header[0]) == MovementKind.REVERSAL) {
       throw new CannotBeTakenBack(id, "it is a reversal; enter what is right as a new movement");
+    }
+    if (MovementKind.of((String) header[0]) == MovementKind.TOP_UP) {
+      throw new CannotBeTakenBack(
+          id,
+          "what was poured together cannot be parted; weigh the vessel again or write syrup off");
     }
     try {
       return post(

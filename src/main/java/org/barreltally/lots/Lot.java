@@ -1,10 +1,13 @@
 package org.barreltally.lots;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Taste;
 import org.barreltally.measure.Uncertain;
+import org.barreltally.refusal.InvalidField;
 
 /**
  * A lot as it stands.
@@ -29,6 +32,21 @@ public record Lot(
   /** In what form the lot came to be. */
   public enum Kind {
     BULK,
-    PACKED
+    PACKED;
+
+    /** {@code bulk, packed}. */
+    public String code() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * @throws InvalidField when no kind has that code
+     */
+    public static Kind of(String code) {
+      return Arrays.stream(values())
+          .filter(kind -> kind.code().equals(code))
+          .findFirst()
+          .orElseThrow(() -> new InvalidField("kind", "Give one of bulk, packed."));
+    }
   }
 }

@@ -1,5 +1,6 @@
 package org.barreltally.lots;
 
+import io.quarkus.panache.common.Parameters;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
@@ -12,11 +13,15 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.barreltally.lots.internal.LotRow;
 import org.barreltally.lots.internal.LotRows;
+import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Uncertain;
 
 /** The lots of the book: opened once, then graded, held and released, never changed. */
 @ApplicationScoped
 public class Lots {
+
+  /** Which lots to list; a null lets all through. */
+  public record Filter(Lot.Kind kind, ColorClass grade, Boolean held) {}
 
   private final LotRows rows;
 
@@ -86,9 +91,24 @@ public class Lots {
         .collect(Collectors.toMap(Lot::code, Function.identity()));
   }
 
-  /** Lots by code, after a code, at most so many. */
-  public List<Lot> list(String after, int limit) {
-    return rows.find("code > ?1 order by code", after == null ? "" : after).page(0, limit).stream()
+  /** Lots by code, after a code (or null), at most so many. */
+  @Transactional
+  public List<Lot> list(Filter filter, String after, int limit) {
+    StringBuilder condition = new StringBuilder("code > :after");
+    Parameters parameters = Parameters.with("after", after == null ? "" : after);
+    if (filter.kind() != null) {
+      condition.append(" and kind = :kind");
+      parameters.and("kind", filter.kind().code());
+    }
+    if (filter.grade() != null) {
+      condition.append(" and grade = :grade");
+      parameters.and("grade", filter.grade().code());
+    }
+    if (filter.held() != null) {
+      condition.append(" and held = :held");
+      parameters.and("held", filter.held());
+    }
+    return rows.find(condition + " order by code", parameters).page(0, limit).stream()
         .map(LotRow::asLot)
         .toList();
   }

@@ -2,6 +2,7 @@ package org.barreltally.lots;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Where a lot came from and where it went, over every link.
@@ -26,19 +27,28 @@ public record Trace(
     Map<String, List<Integer>> seasons,
     Map<String, Double> brix) {
 
-  /** Jars made of this lot and its descendants. */
+  /** Jars made of this lot and its descendants: what packing and opening stock gave. */
   public long jarsMade() {
     return -jars.stream()
-        .filter(j -> j.pieces() < 0 && !"unexplained".equals(j.place()))
+        .filter(Whereabouts.Jars::isSource)
         .mapToLong(Whereabouts.Jars::pieces)
         .sum();
   }
 
-  /** Jars whose whereabouts the book knows. */
+  /**
+   * Jars whose whereabouts the book knows. It differs from {@link #jarsMade} by what counts found
+   * missing, or else by what they found over: jars of one size over do not make up for jars of
+   * another missing.
+   */
   public long jarsAccounted() {
-    return jars.stream()
-        .filter(j -> j.pieces() > 0 && !"unexplained".equals(j.place()))
-        .mapToLong(Whereabouts.Jars::pieces)
-        .sum();
+    Map<String, Long> gone =
+        jars.stream()
+            .filter(Whereabouts.Jars::isUnexplained)
+            .collect(
+                Collectors.groupingBy(
+                    Whereabouts.Jars::container, Collectors.summingLong(Whereabouts.Jars::pieces)));
+    long missing = gone.values().stream().filter(n -> n > 0).mapToLong(Long::longValue).sum();
+    long over = -gone.values().stream().filter(n -> n < 0).mapToLong(Long::longValue).sum();
+    return missing > 0 ? jarsMade() - missing : jarsMade() + over;
   }
 }

@@ -16,6 +16,8 @@ public final class UnknownLot extends Refusal {
   }
 
   private static String detail(String code) {
-    return "There is no lot “" + code + "”. Check the code on its label or list lots at /api/lots.";
+    return "There is no lot “"
+        + shown(code)
+        + "”. Check the code on its label or list lots at /api/lots.";
   }
 }

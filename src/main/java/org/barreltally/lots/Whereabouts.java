@@ -4,13 +4,30 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import java.util.Collection;
 import java.util.List;
+import org.barreltally.ledger.PlaceCode;
 
 /** Where the syrup and jars of lots stand or went. */
 @ApplicationScoped
 public class Whereabouts {
 
   /** Jars of a lot at a place of the book, or gone to one of its outside accounts. */
-  public record Jars(String lot, String place, String placeKind, String container, long pieces) {}
+  public record Jars(String lot, String place, String placeKind, String container, long pieces) {
+
+    /** Jars come from here: packed, or there when the book began. */
+    boolean isSource() {
+      return "conversion".equals(placeKind) || PlaceCode.OPENING.equals(place);
+    }
+
+    /** What counts found missing (above zero) or over (below zero). */
+    public boolean isUnexplained() {
+      return PlaceCode.UNEXPLAINED.equals(place);
+    }
+
+    /** Whether jars of the lot are there by the book. */
+    public boolean isStanding() {
+      return pieces > 0 && !isSource() && !isUnexplained();
+    }
+  }
 
   /** Syrup of a lot in bulk at a place of the book, or gone to an outside account, in grams. */
   public record Bulk(String lot, String place, String placeKind, long grams) {}

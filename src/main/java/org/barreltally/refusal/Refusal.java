@@ -32,6 +32,8 @@ public abstract class Refusal extends RuntimeException {
   /** A field of the request, by its path, and what to do about it. */
   public record FieldError(String field, String message) {}
 
+  private static final int MOST_SHOWN = 40;
+
   private final Kind kind;
   private final String code;
   private final String title;
@@ -75,6 +77,11 @@ public abstract class Refusal extends RuntimeException {
 
   public List<FieldError> errors() {
     return List.copyOf(errors);
+  }
+
+  /** What was sent, short enough to be repeated in a sentence. */
+  protected static String shown(String sent) {
+    return sent.length() <= MOST_SHOWN ? sent : sent.substring(0, MOST_SHOWN) + "…";
   }
 
   /**

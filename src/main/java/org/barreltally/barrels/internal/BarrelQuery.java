@@ -26,12 +26,20 @@ public class BarrelQuery {
       """
       SELECT f.id, v.tag, v.kind, v.material, f.place, f.filled_on, f.season, f.state,
         l.code, l.kind AS lot_kind, l.made_on, l.seasons, l.brix, l.brix_u, l.grade, l.transmittance, l.taste, l.held,
-        i.id AS item, b.amount, f.mass_u, f.tare_g, f.dipstick_gap_ml, f.dipstick_gap_beyond
+        i.id AS item, b.amount, f.mass_u, f.tare_g, f.dipstick_gap_ml, f.dipstick_gap_beyond,
+        l.code || '.' || b.seq
+          || '.' || (SELECT count(*) FROM lot_gradings g WHERE g.lot = l.code)
+          || '.' || (SELECT count(*) FROM lot_holds h WHERE h.lot = l.code)
+          || '.' || (SELECT count(*) FROM barrel_readings r WHERE r.filling = f.id) AS version
       FROM vessels v JOIN fillings f ON f.id = v.filling
         JOIN lots l ON l.code = f.lot
         JOIN items i ON i.lot = l.code AND i.container IS NULL
         JOIN balances b ON b.item = i.id AND b.place = f.place
       """;
+
+  private static final String LOCK_FILLINGS =
+      "SELECT f.id FROM vessels v JOIN fillings f ON f.id = v.filling WHERE %s ORDER BY v.tag"
+          + " FOR UPDATE OF f";
 
   private final EntityManager entities;
 
@@ -49,12 +57,21 @@ public class BarrelQuery {
   }
 
   /**
-   * The same, kept from being drawn, graded or held by another until the transaction ends. Rows are
-   * locked by tag, so that two runs never wait for each other in a ring.
+   * The same, kept from being drawn, graded or held by another until the transaction ends. Fillings
+   * are locked first and read only then: a filling that was topped up while we waited has another
+   * lot, and a row whose lot changed while it was locked would be left out. Rows are locked by tag,
+   * and the lot before its balance, as whoever holds or regrades a lot does, so that nobody waits
+   * in a ring.
+   *
+   * @param condition as for {@link #read}, on the vessel {@code v} alone
    */
   public List<Barrel> lock(String condition, Map<String, Object> parameters) {
+    entities.flush();
+    Query fillings = entities.createNativeQuery(LOCK_FILLINGS.formatted(condition));
+    parameters.forEach(fillings::setParameter);
+    fillings.getResultList();
     return run(
-        condition + " ORDER BY v.tag FOR UPDATE OF f, b FOR SHARE OF l",
+        condition + " ORDER BY v.tag FOR UPDATE OF f FOR SHARE OF l FOR UPDATE OF b",
         parameters,
         Integer.MAX_VALUE);
   }
@@ -85,7 +102,8 @@ public class BarrelQuery {
         new Uncertain(row.get("amount", Long.class), row.get("mass_u", Double.class)),
         row.get("tare_g", Long.class),
         row.get("dipstick_gap_ml", Double.class),
-        row.get("dipstick_gap_beyond", Boolean.class));
+        row.get("dipstick_gap_beyond", Boolean.class),
+        row.get("version", String.class));
   }
 
   private static Lot lot(Tuple row) {
@@ -93,7 +111,7 @@ public class BarrelQuery {
     String taste = row.get("taste", String.class);
     return new Lot(
         row.get("code", String.class),
-        "bulk".equals(row.get("lot_kind", String.class)) ? Lot.Kind.BULK : Lot.Kind.PACKED,
+        Lot.Kind.of(row.get("lot_kind", String.class)),
         date(row.get("made_on")),
         Arrays.asList((Integer[]) row.get("seasons")),
         new Uncertain(row.get("brix", Double.class), row.get("brix_u", Double.class)),

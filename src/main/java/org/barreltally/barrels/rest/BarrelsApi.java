@@ -1,37 +1,25 @@
 package org.barreltally.barrels.rest;
 
-import jakarta.transaction.Transactional;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
-import java.time.LocalDate;
 import java.util.NoSuchElementException;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import org.barreltally.barrels.Barrel;
 import org.barreltally.barrels.BarrelState;
 import org.barreltally.barrels.Barrels;
-import org.barreltally.barrels.Emptying;
 import org.barreltally.barrels.FillBarrel;
 import org.barreltally.barrels.Filling;
 import org.barreltally.barrels.Origin;
-import org.barreltally.barrels.Reweighing;
-import org.barreltally.barrels.ToppingUp;
-import org.barreltally.ledger.Days;
-import org.barreltally.lots.Grading;
-import org.barreltally.lots.Holds;
 import org.barreltally.measure.ColorClass;
-import org.barreltally.measure.Quantity;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.settings.FarmSettings;
 import org.barreltally.web.Answer;
@@ -46,7 +34,7 @@ import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 
-/** Barrels: filled, weighed again, topped up, graded, held and released. */
+/** Barrels: filled and listed. */
 @Path("/api/barrels")
 @Produces(MediaType.APPLICATION_JSON)
 @Consumes(MediaType.APPLICATION_JSON)
@@ -57,43 +45,15 @@ public class BarrelsApi {
 
   private final Barrels barrels;
   private final Filling filling;
-  private final Reweighing reweighing;
-  private final ToppingUp toppingUp;
-  private final Emptying emptying;
-  private final Grading grading;
-  private final Holds holds;
   private final FarmSettings settings;
-  private final Days days;
   private final Once once;
 
-  BarrelsApi(
-      Barrels barrels,
-      Filling filling,
-      Reweighing reweighing,
-      ToppingUp toppingUp,
-      Emptying emptying,
-      Grading grading,
-      Holds holds,
-      FarmSettings settings,
-      Days days,
-      Once once) {
+  BarrelsApi(Barrels barrels, Filling filling, FarmSettings settings, Once once) {
     this.barrels = barrels;
     this.filling = filling;
-    this.reweighing = reweighing;
-    this.toppingUp = toppingUp;
-    this.emptying = emptying;
-    this.grading = grading;
-    this.holds = holds;
     this.settings = settings;
-    this.days = days;
     this.once = once;
   }
-
-  /** What a weighing found, beside the barrel as it stands after it. */
-  public record Weighed(BarrelView barrel, Difference difference) {}
-
-  /** More (or, negative, less) than the book said, as a scale reads in air. */
-  public record Difference(Quantity weight, boolean beyondUncertainty) {}
 
   @POST
   @Operation(
@@ -114,20 +74,7 @@ public class BarrelsApi {
                       examples =
                           @ExampleObject(
                               name = "weighed and dipped",
-                              value =
-                                  """
-                                  {"tag": "B-01", "season": 2026, "filledOn": "2026-03-14",
-                                   "material": "stainless",
-                                   "weighing": {"gross": {"value": 486.5, "unit": "lb"},
-                                                "tare": {"value": 42.0, "unit": "lb"}},
-                                   "dipstick": {"volume": {"value": 41.3, "unit": "gal"},
-                                                "temperature": {"value": 185, "unit": "degF"}},
-                                   "density": {"reading": {"value": 66.9, "unit": "Brix"},
-                                               "temperature": {"value": 68, "unit": "degF"},
-                                               "instrument": "refractometer",
-                                               "reference": {"value": 68, "unit": "degF"}},
-                                   "transmittance": 62, "taste": "clean"}
-                                  """)))
+                              value = BarrelExamples.WEIGHED_AND_DIPPED)))
           FillBarrel said) {
     return once.answer(
         key,
@@ -139,11 +86,13 @@ public class BarrelsApi {
   }
 
   @GET
-  @Operation(summary = "Barrels by tag, each with its newest filling")
+  @Operation(
+      summary = "Barrels by tag, each with its newest filling",
+      description = "Filters: grade, state (full, opened, drained), season.")
   public Page<BarrelView> list(
       @QueryParam("grade") String grade,
       @QueryParam("state") String state,
-      @QueryParam("season") Integer season,
+      @QueryParam("season") String season,
       @QueryParam("limit") String limit,
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
@@ -151,7 +100,7 @@ public class BarrelsApi {
         new Barrels.Filter(
             grade == null ? null : ColorClass.of(grade),
             state == null ? null : state(state),
-            season);
+            season == null ? null : season(season));
     return page.page(
         barrels
             .list(filter, page.after(Function.identity()).orElse(null), page.limit() + 1)
@@ -161,217 +110,8 @@ public class BarrelsApi {
         BarrelView::tag);
   }
 
-  @GET
-  @Path("/{tag}")
-  @Operation(
-      summary = "A barrel's newest filling",
-      description = "The ETag goes into If-Match of a later change.")
-  @APIResponse(
-      responseCode = "200",
-      description = "The barrel",
-      content = @Content(schema = @Schema(implementation = BarrelView.class)))
-  public Response at(@PathParam("tag") String tag) {
-    return tagged(barrels.at(tag)).build();
-  }
-
-  @POST
-  @Path("/{tag}/weighings")
-  @Operation(
-      summary = "Weigh a barrel again; the newest weighing counts",
-      description = "The difference to the book goes to the unexplained, and is judged.")
-  @APIResponse(
-      responseCode = "201",
-      description = "The barrel and the difference",
-      content = @Content(schema = @Schema(implementation = Weighed.class)))
-  public Response weigh(
-      @PathParam("tag") String tag,
-      @HeaderParam("Idempotency-Key") String key,
-      @HeaderParam("If-Match") String ifMatch,
-      @NotNull(message = BODY)
-          @Valid
-          @RequestBody(
-              content =
-                  @Content(
-                      examples =
-                          @ExampleObject(
-                              name = "weighed in June",
-                              value =
-                                  """
-                                  {"on": "2026-06-12",
-                                   "weighing": {"gross": {"value": 486.0, "unit": "lb"}}}
-                                  """)))
-          BarrelRequests.Reweigh said) {
-    return changed(
-        tag,
-        key,
-        ifMatch,
-        said,
-        () -> {
-          Reweighing.Found found = reweighing.weigh(tag, said.on(), said.weighing());
-          return new Weighed(
-              view(found.barrel()),
-              new Difference(
-                  BarrelView.pounds(found.barrel(), found.grams()), found.beyondUncertainty()));
-        });
-  }
-
-  @POST
-  @Path("/{tag}/top-ups")
-  @Operation(
-      summary = "Top a barrel up; the whole becomes a blend lot",
-      description = "Asks for the record that the whole was heated again.")
-  @APIResponse(
-      responseCode = "201",
-      description = "The barrel with its blend lot",
-      content = @Content(schema = @Schema(implementation = BarrelView.class)))
-  public Response topUp(
-      @PathParam("tag") String tag,
-      @HeaderParam("Idempotency-Key") String key,
-      @HeaderParam("If-Match") String ifMatch,
-      @NotNull(message = BODY)
-          @RequestBody(
-              content =
-                  @Content(
-                      examples =
-                          @ExampleObject(
-                              name = "filled up a week later",
-                              value =
-                                  """
-                                  {"on": "2026-03-22",
-                                   "weighing": {"gross": {"value": 486.0, "unit": "lb"}},
-                                   "density": {"reading": {"value": 66.8, "unit": "Brix"},
-                                               "temperature": {"value": 68, "unit": "degF"},
-                                               "instrument": "refractometer"},
-                                   "transmittance": 58, "taste": "clean",
-                                   "reheat": {"temperature": {"value": 180, "unit": "degF"},
-                                              "by": "Orla"}}
-                                  """)))
-          ToppingUp.TopUp said) {
-    return changed(tag, key, ifMatch, said, () -> view(toppingUp.topUp(tag, said)));
-  }
-
-  @POST
-  @Path("/{tag}/write-offs")
-  @Operation(summary = "Throw syrup of a barrel away, or draw a sample")
-  @APIResponse(
-      responseCode = "201",
-      description = "The barrel",
-      content = @Content(schema = @Schema(implementation = BarrelView.class)))
-  public Response writeOff(
-      @PathParam("tag") String tag,
-      @HeaderParam("Idempotency-Key") String key,
-      @HeaderParam("If-Match") String ifMatch,
-      @NotNull(message = BODY)
-          @Valid
-          @RequestBody(
-              content =
-                  @Content(
-                      examples =
-                          @ExampleObject(
-                              name = "spoiled",
-                              value =
-                                  """
-                                  {"on": "2026-08-02", "all": true, "cause": "discarded",
-                                   "reason": "Mould at the bung"}
-                                  """)))
-          BarrelRequests.WriteOff said) {
-    if (Boolean.TRUE.equals(said.all()) == (said.weight() != null)) {
-      throw new InvalidField("weight", "Say either all: true, or the weight taken out.");
-    }
-    return changed(
-        tag,
-        key,
-        ifMatch,
-        said,
-        () -> view(emptying.takeOut(tag, said.on(), said.weight(), said.cause(), said.reason())));
-  }
-
-  @POST
-  @Path("/{tag}/regrade")
-  @Transactional
-  @Operation(
-      summary = "Grade a barrel's lot again",
-      description = "An event: what was packed or sold under the earlier grade keeps it.")
-  @APIResponse(
-      responseCode = "200",
-      description = "The barrel",
-      content = @Content(schema = @Schema(implementation = BarrelView.class)))
-  public Response regrade(
-      @PathParam("tag") String tag,
-      @HeaderParam("If-Match") String ifMatch,
-      @NotNull(message = BODY)
-          @Valid
-          @RequestBody(
-              content =
-                  @Content(
-                      examples =
-                          @ExampleObject(
-                              name = "darkened",
-                              value =
-                                  """
-                                  {"on": "2026-09-10", "transmittance": 48, "taste": "clean"}
-                                  """)))
-          BarrelRequests.Regrade said) {
-    barrels.unchanged(tag, version(ifMatch));
-    LocalDate on = days.happened(said.on(), "on");
-    grading.grade(
-        barrels.at(tag).lot().code(), on, said.transmittance(), said.taste(), said.reason());
-    return tagged(barrels.at(tag)).build();
-  }
-
-  @POST
-  @Path("/{tag}/hold")
-  @Transactional
-  @Operation(summary = "Hold a barrel: it is not drawn until it is released")
-  public Response hold(
-      @PathParam("tag") String tag,
-      @HeaderParam("If-Match") String ifMatch,
-      @NotNull(message = BODY) @Valid BarrelRequests.Because said) {
-    barrels.unchanged(tag, version(ifMatch));
-    holds.hold(barrels.at(tag).lot().code(), said.reason());
-    return tagged(barrels.at(tag)).build();
-  }
-
-  @POST
-  @Path("/{tag}/release")
-  @Transactional
-  @Operation(
-      summary = "Release a held barrel",
-      description = "Refused until it has density, colour and a taste on record.")
-  public Response release(
-      @PathParam("tag") String tag,
-      @HeaderParam("If-Match") String ifMatch,
-      @NotNull(message = BODY) @Valid BarrelRequests.Because said) {
-    barrels.unchanged(tag, version(ifMatch));
-    holds.release(barrels.at(tag).lot().code(), said.reason());
-    return tagged(barrels.at(tag)).build();
-  }
-
-  private Response changed(
-      String tag, String key, String ifMatch, Object said, Supplier<Object> change) {
-    return once.answer(
-        key,
-        said,
-        () -> {
-          barrels.unchanged(tag, version(ifMatch));
-          return Answer.created(URI.create("/api/barrels/" + tag), change.get());
-        });
-  }
-
-  private Response.ResponseBuilder tagged(Barrel barrel) {
-    return Response.ok(view(barrel)).tag(barrel.version());
-  }
-
   private BarrelView view(Barrel barrel) {
     return BarrelView.of(barrel, settings);
-  }
-
-  /** An entity tag without its quotes; any version is right for {@code *}. */
-  private static String version(String ifMatch) {
-    if (ifMatch == null || "*".equals(ifMatch.strip())) {
-      return null;
-    }
-    return ifMatch.strip().replaceFirst("^W/", "").replace("\"", "");
   }
 
   private static BarrelState state(String code) {
@@ -380,5 +120,12 @@ public class BarrelsApi {
     } catch (NoSuchElementException e) {
       throw new InvalidField("state", "Give one of full, opened, drained.");
     }
+  }
+
+  private static int season(String year) {
+    if (!year.matches("[0-9]{4}")) {
+      throw new InvalidField("season", "Give the crop year in four digits, for example 2026.");
+    }
+    return Integer.parseInt(year);
   }
 }

@@ -6,7 +6,6 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import org.barreltally.lots.Lot;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Taste;
@@ -46,7 +45,7 @@ public class LotRow {
   public LotRow(
       String code, Lot.Kind kind, LocalDate madeOn, List<Integer> seasons, Uncertain brix) {
     this.code = code;
-    this.kind = kind.name().toLowerCase(Locale.ROOT);
+    this.kind = kind.code();
     this.madeOn = madeOn;
     this.seasons = seasons.stream().distinct().sorted().toList();
     this.brix = brix.value();
@@ -66,7 +65,7 @@ public class LotRow {
   public Lot asLot() {
     return new Lot(
         code,
-        Lot.Kind.valueOf(kind.toUpperCase(Locale.ROOT)),
+        Lot.Kind.of(kind),
         madeOn,
         List.copyOf(seasons),
         new Uncertain(brix, brixUncertainty),

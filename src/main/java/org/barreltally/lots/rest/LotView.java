@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import org.barreltally.lots.Lot;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Taste;
@@ -29,7 +28,7 @@ public record LotView(
   static LotView of(Lot lot) {
     return new LotView(
         lot.code(),
-        lot.kind().name().toLowerCase(Locale.ROOT),
+        lot.kind().code(),
         lot.madeOn(),
         lot.seasons(),
         BigDecimal.valueOf(lot.brix().value()).setScale(3, RoundingMode.HALF_UP),

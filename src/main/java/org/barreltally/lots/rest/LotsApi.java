@@ -17,9 +17,12 @@ import java.util.function.Function;
 import org.barreltally.ledger.Days;
 import org.barreltally.lots.Grading;
 import org.barreltally.lots.Holds;
+import org.barreltally.lots.Lot;
 import org.barreltally.lots.Lots;
 import org.barreltally.lots.Tracing;
+import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Taste;
+import org.barreltally.refusal.InvalidField;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -65,11 +68,23 @@ public class LotsApi {
       @Size(max = REASON_MAX, message = REASON) String reason) {}
 
   @GET
-  @Operation(summary = "Lots by code")
-  public Page<LotView> list(@QueryParam("limit") String limit, @QueryParam("after") String after) {
+  @Operation(
+      summary = "Lots by code",
+      description = "Filters: kind (bulk, packed), grade, held (true, false).")
+  public Page<LotView> list(
+      @QueryParam("kind") String kind,
+      @QueryParam("grade") String grade,
+      @QueryParam("held") String held,
+      @QueryParam("limit") String limit,
+      @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
+    Lots.Filter filter =
+        new Lots.Filter(
+            kind == null ? null : Lot.Kind.of(kind),
+            grade == null ? null : ColorClass.of(grade),
+            held == null ? null : yesOrNo(held));
     return page.page(
-        lots.list(page.after(Function.identity()).orElse(null), page.limit() + 1).stream()
+        lots.list(filter, page.after(Function.identity()).orElse(null), page.limit() + 1).stream()
             .map(LotView::of)
             .toList(),
         LotView::lot);
@@ -154,5 +169,13 @@ public class LotsApi {
     LocalDate on = days.happened(said.on(), "on");
     grading.grade(lot, on, said.transmittance(), said.taste(), said.reason());
     return LotView.of(lots.at(lot));
+  }
+
+  private static boolean yesOrNo(String held) {
+    return switch (held) {
+      case "true" -> true;
+      case "false" -> false;
+      default -> throw new InvalidField("held", "Give true or false, or leave it out.");
+    };
   }
 }

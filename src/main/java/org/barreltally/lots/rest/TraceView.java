@@ -36,7 +36,6 @@ public record TraceView(
   private static final Set<String> RECIPIENTS =
       Set.of("customer", "bulk-buyer", "landowner", "given");
 
-  private static final String UNEXPLAINED = "unexplained";
   private static final int SHARE_DECIMALS = 6;
   private static final double G_PER_KG = 1000;
 
@@ -67,7 +66,7 @@ public record TraceView(
             .toList(),
         shares(trace.ancestors()),
         shares(trace.descendants()),
-        trace.jars().stream().filter(TraceView::went).map(TraceView::jars).toList(),
+        trace.jars().stream().filter(Whereabouts.Jars::isStanding).map(TraceView::jars).toList(),
         trace.bulk().stream()
             .filter(b -> b.grams() > 0 && !"conversion".equals(b.placeKind()))
             .map(
@@ -85,12 +84,6 @@ public record TraceView(
         pounds(parent.grams(), trace.brix().get(parent.parent())),
         rounded(parent.share()),
         trace.seasons().get(parent.parent()));
-  }
-
-  private static boolean went(Whereabouts.Jars jars) {
-    return jars.pieces() > 0
-        && !"conversion".equals(jars.placeKind())
-        && !UNEXPLAINED.equals(jars.place());
   }
 
   private static Jars jars(Whereabouts.Jars jars) {

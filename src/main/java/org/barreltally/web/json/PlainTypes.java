@@ -42,6 +42,7 @@ final class PlainTypes extends SimpleModule {
             PlainTypes::storable,
             "Remove control characters other than tab and line end."));
     addDeserializer(BigDecimal.class, new DecimalReader());
+    addDeserializer(Double.class, new FiniteReader());
   }
 
   private <T> void text(Class<T> type, Pattern form, Function<String, T> reading, String mend) {

@@ -1,0 +1,2 @@
+/** What the stock shows on pages. */
+package org.barreltally.stock.pages;
