@@ -1,6 +1,7 @@
 package org.barreltally.stock;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -33,6 +34,9 @@ class OpeningJars {
 
   private static final int GRAM_DECIMALS = 6;
 
+  /** So many lots are written before Hibernate may forget them. */
+  private static final int LOTS_AT_ONCE = 50;
+
   private final Readings readings;
   private final FarmSettings settings;
   private final Lots lots;
@@ -41,6 +45,7 @@ class OpeningJars {
   private final Ledger ledger;
   private final Days days;
   private final Ids ids;
+  private final EntityManager entities;
 
   OpeningJars(
       Readings readings,
@@ -50,7 +55,8 @@ class OpeningJars {
       Items items,
       Ledger ledger,
       Days days,
-      Ids ids) {
+      Ids ids,
+      EntityManager entities) {
     this.readings = readings;
     this.settings = settings;
     this.lots = lots;
@@ -59,6 +65,7 @@ class OpeningJars {
     this.ledger = ledger;
     this.days = days;
     this.ids = ids;
+    this.entities = entities;
   }
 
   /** Opens and grades the lots, makes their items, and posts a movement for each packing day. */
@@ -80,6 +87,10 @@ class OpeningJars {
                       jars.get(line.container().code()).id(),
                       line.count()));
           opened.add(new OpenedLot(code, null, lot.seasons(), lot.grade(), lot.held()));
+          if (opened.size() % LOTS_AT_ONCE == 0) {
+            entities.flush();
+            entities.clear();
+          }
         });
     byDay.values().forEach(movement -> ledger.post(movement.build()));
     return opened;
