@@ -116,7 +116,10 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule no_cycles_inside_the_domain =
-      slices().matching(ROOT + "(ledger|lots|barrels|canning|stock|supplies|bulk|watch)..").should().beFreeOfCycles();
+      slices()
+          .matching(ROOT + "(ledger|lots|barrels|canning|stock|supplies|bulk|watch)..")
+          .should()
+          .beFreeOfCycles();
 
   @ArchTest
   static final ArchRule resources_live_in_rest_or_pages =

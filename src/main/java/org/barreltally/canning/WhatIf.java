@@ -54,7 +54,6 @@ public class WhatIf {
             : grading.gradeOf(order.transmittance(), order.taste());
     List<String> cautions = new ArrayList<>(rules.cautions(reckoning, grade));
     supplies.forEach(s -> cautions.addAll(s.lookAt(order.on(), reckoning.jars())));
-    return new SheetWriter(order, reckoning)
-        .write(null, grade, settings.jurisdiction(), cautions);
+    return new SheetWriter(order, reckoning).write(null, grade, settings.jurisdiction(), cautions);
   }
 }

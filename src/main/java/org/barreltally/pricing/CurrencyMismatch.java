@@ -9,8 +9,7 @@ public final class CurrencyMismatch extends Refusal {
         Kind.INVALID,
         "currency-mismatch",
         "Two currencies in one sum",
-        "%s and %s cannot be put together. Give all amounts in one currency."
-            .formatted(one, other),
+        "%s and %s cannot be put together. Give all amounts in one currency.".formatted(one, other),
         field);
   }
 }

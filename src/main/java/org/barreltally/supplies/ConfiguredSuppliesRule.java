@@ -6,7 +6,9 @@ import java.time.LocalDate;
 import java.util.Locale;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
-/** The rule from {@code barreltally.supplies-rule}, {@code warn} or {@code refuse}, for every day. */
+/**
+ * The rule from {@code barreltally.supplies-rule}, {@code warn} or {@code refuse}, for every day.
+ */
 @ApplicationScoped
 @DefaultBean
 class ConfiguredSuppliesRule implements SuppliesRule {

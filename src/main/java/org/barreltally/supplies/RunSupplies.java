@@ -79,8 +79,7 @@ class RunSupplies implements UsesSupplies, AfterPosting {
         cautions.add(need.notCounted());
       } else if (need.shortOf(standing.onHand())
           && !book.countedAfter(standing.supply().code(), on)) {
-        cautions.add(
-            SuppliesShort.words(standing.supply(), standing.onHand(), need.pieces()));
+        cautions.add(SuppliesShort.words(standing.supply(), standing.onHand(), need.pieces()));
       }
     }
     return cautions;
@@ -93,8 +92,7 @@ class RunSupplies implements UsesSupplies, AfterPosting {
     if (used.isEmpty()) {
       return;
     }
-    Map<String, Balance> balances =
-        book.locked(used.stream().map(SupplyMovement::supply).toList());
+    Map<String, Balance> balances = book.locked(used.stream().map(SupplyMovement::supply).toList());
     Set<String> notCounted = Set.copyOf(history.notCountedSince(original));
     for (SupplyMovement use : used) {
       long change = notCounted.contains(use.supply()) ? -use.change() : 0;

@@ -14,9 +14,9 @@ import org.barreltally.supplies.internal.SupplyHistory;
 import org.barreltally.supplies.internal.SupplyRows;
 
 /**
- * What packing uses up. A count stands for the end of its day: what is entered later but happened on
- * an earlier day was in it already and changes nothing; on the same day, what is entered after it
- * happened after it.
+ * What packing uses up. A count stands for the end of its day: what is entered later but happened
+ * on an earlier day was in it already and changes nothing; on the same day, what is entered after
+ * it happened after it.
  */
 @ApplicationScoped
 public class Supplies {

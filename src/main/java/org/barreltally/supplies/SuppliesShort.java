@@ -16,7 +16,11 @@ public final class SuppliesShort extends Refusal {
    */
   public SuppliesShort(Supply supply, long onHand, long needed, String field) {
     super(
-        Kind.CONFLICT, "supplies-short", "Not enough to pack with", words(supply, onHand, needed), field);
+        Kind.CONFLICT,
+        "supplies-short",
+        "Not enough to pack with",
+        words(supply, onHand, needed),
+        field);
     this.supply = supply.code();
     this.onHand = onHand;
     this.needed = needed;

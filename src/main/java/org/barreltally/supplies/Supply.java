@@ -3,8 +3,8 @@ package org.barreltally.supplies;
 import java.util.Locale;
 
 /**
- * Something that packing uses up. With {@code perJar} or {@code jarsEach} a canning run uses it; with
- * neither, only receipts and counts move it.
+ * Something that packing uses up. With {@code perJar} or {@code jarsEach} a canning run uses it;
+ * with neither, only receipts and counts move it.
  *
  * @param container the jar size that uses it up; null for jars of any size
  * @param perJar so many for one jar, 1 to 100; null where not used per jar

@@ -40,8 +40,7 @@ final class SupplyRules {
         said.name() != null && !said.name().isBlank() && said.name().length() <= NAME_MAX,
         "name",
         "Give a name of at most " + NAME_MAX + " characters, for example Caps, 38 mm.");
-    rules.require(
-        said.kind() != null, "kind", "Give one of container, cap, label, carton, other.");
+    rules.require(said.kind() != null, "kind", "Give one of container, cap, label, carton, other.");
     rules.range(said.perJar(), 1, PER_JAR_MAX, "perJar");
     rules.range(said.jarsEach(), JARS_EACH_MIN, JARS_EACH_MAX, "jarsEach");
     rules.require(
@@ -66,8 +65,7 @@ final class SupplyRules {
   /** A count of pieces. */
   static long pieces(Long count, long least) {
     if (count == null || count < least || count > MOST) {
-      throw new InvalidField(
-          "count", "Give a whole number from %d to %d.".formatted(least, MOST));
+      throw new InvalidField("count", "Give a whole number from %d to %d.".formatted(least, MOST));
     }
     return count;
   }

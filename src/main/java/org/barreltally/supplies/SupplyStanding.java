@@ -5,8 +5,8 @@ import java.util.Locale;
 /**
  * A supply as it stands.
  *
- * @param onHand pieces; null where it was never received or counted. Below zero, runs used more than
- *     the book had
+ * @param onHand pieces; null where it was never received or counted. Below zero, runs used more
+ *     than the book had
  */
 public record SupplyStanding(Supply supply, Long onHand) {
 

@@ -185,8 +185,6 @@ public class SuppliesApi {
     return once.answer(
         key,
         said,
-        () ->
-            Answer.created(
-                URI.create("/api/supplies/" + code + "/movements"), act.get()));
+        () -> Answer.created(URI.create("/api/supplies/" + code + "/movements"), act.get()));
   }
 }

@@ -27,8 +27,7 @@ final class MoneyTypes extends SimpleModule {
     }
 
     @Override
-    public Money deserialize(JsonParser parser, DeserializationContext context)
-        throws IOException {
+    public Money deserialize(JsonParser parser, DeserializationContext context) throws IOException {
       if (!parser.hasToken(JsonToken.START_OBJECT)) {
         return (Money) context.handleUnexpectedToken(Money.class, parser);
       }
