@@ -16,13 +16,21 @@ final class Shares {
 
   private Shares() {}
 
-  /** The share of each ancestor in {@code lot}, nearest first. */
+  /**
+   * The share of each ancestor in {@code lot}, nearest first.
+   *
+   * @param above every link above the lot, and no other
+   */
   static Map<String, Double> ofAncestors(String lot, List<Parent> above) {
     return spread(
         lot, above.stream().map(p -> new Link(p.child(), p.parent(), p.share())).toList());
   }
 
-  /** The share of {@code lot} in each descendant, nearest first. */
+  /**
+   * The share of {@code lot} in each descendant, nearest first.
+   *
+   * @param below every link below the lot, and no other
+   */
   static Map<String, Double> inDescendants(String lot, List<Parent> below) {
     return spread(
         lot, below.stream().map(p -> new Link(p.parent(), p.child(), p.share())).toList());

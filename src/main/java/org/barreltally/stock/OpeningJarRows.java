@@ -71,8 +71,7 @@ class OpeningJarRows {
                 + ". Season, packedOn, brix, transmittance and taste are the same in all its lines.");
       }
       if (!seen.add(line.key())) {
-        cells.wrong(
-            Column.COUNT, "An earlier line has these jars at this place. Add the two up.");
+        cells.wrong(Column.COUNT, "An earlier line has these jars at this place. Add the two up.");
       }
       sameLot.add(line);
     }

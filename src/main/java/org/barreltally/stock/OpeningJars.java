@@ -115,7 +115,8 @@ class OpeningJars {
               .setScale(GRAM_DECIMALS, RoundingMode.HALF_UP);
       jars.computeIfAbsent(
           line.container().code(),
-          size -> new Item(ids.next(), lot.code(), size, gramsEach, lot.grade().code(), lot.held()));
+          size ->
+              new Item(ids.next(), lot.code(), size, gramsEach, lot.grade().code(), lot.held()));
     }
     items.add(List.copyOf(jars.values()));
     return jars;

@@ -20,7 +20,7 @@ import org.barreltally.measure.Uncertain;
 @ApplicationScoped
 class BookFixture {
 
-  static final LocalDate DAY = LocalDate.of(2026, 6, 20);
+  static final LocalDate DAY = LocalDate.of(2024, 6, 20);
   static final int GRAMS_EACH = 600;
   private static final int LOTS = 5;
   private static final int SIZES = 3;
@@ -84,17 +84,17 @@ class BookFixture {
   }
 
   private void lot(BookModel model, String code, List<String> sizes, double transmittance) {
-    lots.open(code, Lot.Kind.PACKED, DAY, List.of(2026), new Uncertain(66.9, 0.1));
+    lots.open(code, Lot.Kind.PACKED, DAY, List.of(2024), new Uncertain(66.9, 0.1));
     String grade = grading.grade(code, DAY, transmittance, Taste.CLEAN, null).code();
     model.grade(code, grade);
     List<Item> made = new ArrayList<>();
     made.add(Item.syrup(UUID.randomUUID(), code));
     for (String size : sizes) {
-      made.add(
-          Item.jars(UUID.randomUUID(), code, size, BigDecimal.valueOf(GRAMS_EACH), grade));
+      made.add(Item.jars(UUID.randomUUID(), code, size, BigDecimal.valueOf(GRAMS_EACH), grade));
     }
     items.add(made);
     made.forEach(
-        item -> model.things.put(item.id(), new BookModel.Thing(item.id(), code, item.container())));
+        item ->
+            model.things.put(item.id(), new BookModel.Thing(item.id(), code, item.container())));
   }
 }

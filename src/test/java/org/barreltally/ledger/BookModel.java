@@ -151,8 +151,7 @@ final class BookModel {
       heldHome += spot.home() && held.contains(thing.lot()) ? balance.getValue() : 0;
       out += spot.out() ? balance.getValue() : 0;
     }
-    long reserved =
-        promises.values().stream().mapToLong(open -> open.getOrDefault(kind, 0L)).sum();
+    long reserved = promises.values().stream().mapToLong(open -> open.getOrDefault(kind, 0L)).sum();
     return new Pool(kind.container(), kind.grade(), home + out, heldHome, reserved, out);
   }
 }

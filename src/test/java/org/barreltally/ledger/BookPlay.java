@@ -76,16 +76,16 @@ class BookPlay {
             ? new Promise(new UUID(random.nextLong(), random.nextLong()), lines(random, world))
             : past.promises().get(random.nextInt(past.promises().size()));
     List<Transfer> transfers =
-        act == Act.PACK ? packing(random, world) : act == Act.MOVE ? moves(random, world) : List.of();
+        act == Act.PACK
+            ? packing(random, world)
+            : act == Act.MOVE ? moves(random, world) : List.of();
     return new Step(
         act,
         transfers,
         act == Act.RESERVE
             ? lines(random, world)
             : act == Act.END ? partOf(random, promise.lines()) : List.of(),
-        act == Act.REVERSE
-            ? anyOf(random, past.movements())
-            : act == Act.END ? promise.id() : null,
+        act == Act.REVERSE ? anyOf(random, past.movements()) : act == Act.END ? promise.id() : null,
         Reservations.End.values()[random.nextInt(3)],
         world.lots().get(random.nextInt(world.lots().size())),
         random.nextInt(-20, 1001) / 10.0,
@@ -160,8 +160,7 @@ class BookPlay {
   /** Does it in the book; answers the id of what was made, null where nothing has one. */
   UUID doIt(Step step, Instant at) {
     return switch (step.act()) {
-      case MOVE ->
-          ledger.post(new Movement(MovementKind.RELOCATION, at, null, step.transfers()));
+      case MOVE -> ledger.post(new Movement(MovementKind.RELOCATION, at, null, step.transfers()));
       case PACK -> ledger.post(new Movement(MovementKind.CANNING, at, null, step.transfers()));
       case REVERSE -> ledger.reverse(step.subject(), step.reason());
       case RESERVE -> reservations.reserve(step.lines());

@@ -66,9 +66,7 @@ class LedgerModelTest {
       String after = traces();
       assertEquals(verdict.equals(BookModel.ACCEPTED), !after.equals(before), "step " + n);
       before = after;
-      verdicts
-          .computeIfAbsent(step.act(), act -> new TreeMap<>())
-          .merge(verdict, 1, Integer::sum);
+      verdicts.computeIfAbsent(step.act(), act -> new TreeMap<>()).merge(verdict, 1, Integer::sum);
       if (n % STEPS_BETWEEN_LOOKS == 0) {
         compare(world, past);
       }
@@ -113,8 +111,7 @@ class LedgerModelTest {
       case END -> model.end(step.subject(), step.lines());
       case HOLD -> model.held.add(step.lot());
       case RELEASE -> model.held.remove(step.lot());
-      case GRADE ->
-          model.grade(step.lot(), BookModel.gradeOf(step.transmittance(), step.taste()));
+      case GRADE -> model.grade(step.lot(), BookModel.gradeOf(step.transmittance(), step.taste()));
     }
     if (step.act() == Act.RESERVE) {
       past.promises().add(new BookPlay.Promise(made, step.lines()));
@@ -157,9 +154,7 @@ class LedgerModelTest {
     for (String size : world.sizes()) {
       for (String grade : List.of("golden", "amber", "dark", "very-dark", "processing")) {
         Pool pool =
-            pools.list(size, grade).stream()
-                .findFirst()
-                .orElse(new Pool(size, grade, 0, 0, 0, 0));
+            pools.list(size, grade).stream().findFirst().orElse(new Pool(size, grade, 0, 0, 0, 0));
         assertEquals(world.model().pool(new BookModel.Kind(size, grade)), pool);
       }
     }

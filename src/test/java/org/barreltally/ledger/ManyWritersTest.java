@@ -59,6 +59,7 @@ class ManyWritersTest {
   @Test
   void eight_writers_at_once_keep_the_book_whole() throws Exception {
     long seed = Seed.said("many writers");
+    user.actAs(writer);
     World world = fixture.world();
     Past shared = new Past(new CopyOnWriteArrayList<>(), new CopyOnWriteArrayList<>());
     Accepted accepted = new Accepted();
@@ -101,8 +102,7 @@ class ManyWritersTest {
 
   private void write(Random random, World world, Past shared, Accepted accepted) {
     for (int n = 0; n < STEPS_EACH; n++) {
-      Past seen =
-          new Past(List.copyOf(shared.movements()), List.copyOf(shared.promises()));
+      Past seen = new Past(List.copyOf(shared.movements()), List.copyOf(shared.promises()));
       Step step = play.next(random, world, seen);
       try {
         UUID made = play.doIt(step, Instant.EPOCH);

@@ -68,8 +68,7 @@ public final class OpeningFile {
 
   private static String text(byte[] bytes) {
     try {
-      String text =
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       if (text.indexOf('\0') >= 0) {
         throw new BrokenCsv("The file has a NUL character. Save it as plain text, in UTF-8.");
       }

@@ -101,8 +101,7 @@ public final class RowReading {
         return material;
       }
     }
-    throw new InvalidField(
-        "", "Give one of stainless, plastic, coated-steel, galvanized, other.");
+    throw new InvalidField("", "Give one of stainless, plastic, coated-steel, galvanized, other.");
   }
 
   private static Density.Instrument instrument(String text) {

@@ -1,0 +1,62 @@
+package org.barreltally;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import javax.sql.DataSource;
+
+/** What is stored, table by table: a refusal must leave all of it as it was. */
+@ApplicationScoped
+public class BookRows {
+
+  private static final String TABLES =
+      """
+      SELECT relname FROM pg_class
+      WHERE relnamespace = 'public'::regnamespace AND relkind = 'r'
+        AND has_table_privilege(oid, 'SELECT')
+      """;
+
+  @Inject DataSource database;
+
+  /** How many rows each table has, and a sum over all that stands in them. */
+  public Map<String, String> fingerprint() {
+    Map<String, String> prints = new TreeMap<>();
+    for (String table : column(TABLES)) {
+      prints.put(
+          table,
+          column(
+                  "SELECT count(*) || ' rows, ' || coalesce(sum(hashtextextended(t::text, 0)), 0) FROM "
+                      + table
+                      + " t")
+              .get(0));
+    }
+    return prints;
+  }
+
+  /** The number that a query of one row and column gives. */
+  public long number(String sql) {
+    return Long.parseLong(column(sql).get(0));
+  }
+
+  /** The first column of a query, as text. */
+  public List<String> column(String sql) {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement();
+        ResultSet rows = statement.executeQuery(sql)) {
+      List<String> values = new ArrayList<>();
+      while (rows.next()) {
+        values.add(rows.getString(1));
+      }
+      return values;
+    } catch (SQLException e) {
+      throw new IllegalStateException(sql, e);
+    }
+  }
+}
