@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.barreltally.barrels.Barrel;
 import org.barreltally.barrels.BarrelState;
@@ -65,7 +66,7 @@ public class BulkSelling {
   /**
    * Sells a barrel.
    *
-   * @param version of the barrel as its seller read it; null when the seller does not mind
+   * @param versions of the barrel as its seller read it; null when the seller does not mind
    * @throws org.barreltally.barrels.UnknownVessel if no vessel of that tag was ever filled
    * @throws org.barreltally.barrels.ChangedSince if it changed since
    * @throws LotHeld if its lot is held
@@ -73,11 +74,11 @@ public class BulkSelling {
    * @throws PriceMissing if a grade has no price
    */
   @Transactional
-  public BulkSale sell(String tag, String version, SellBulk said) {
+  public BulkSale sell(String tag, Set<String> versions, SellBulk said) {
     LocalDate on = days.happened(said.on(), "on");
     BulkRules.check(said);
     PricesByGrade prices = PricesByGrade.of(said);
-    barrels.unchanged(tag, version);
+    barrels.unchanged(tag, versions);
     Barrel barrel = sellable(tag, on);
     Uncertain weighed = grams(said.ours(), "ours", barrel);
     grams(said.theirs(), "theirs", barrel);

@@ -74,8 +74,7 @@ public class Storerooms {
           "temperature", "A storeroom is between -76 and 176 °F (-60 and 80 °C).");
     }
     if (temperature.value().stripTrailingZeros().scale() > DECIMALS_MAX) {
-      throw new InvalidField(
-          "temperature.value", "Give at most " + DECIMALS_MAX + " decimals.");
+      throw new InvalidField("temperature.value", "Give at most " + DECIMALS_MAX + " decimals.");
     }
   }
 }

@@ -28,9 +28,7 @@ class StoreroomsLook implements Look {
 
   @Override
   public List<WatchItem> items(LocalDate today) {
-    return rows
-        .hottest(days.beginning(today.minusDays(limits.warmDays())))
-        .stream()
+    return rows.hottest(days.beginning(today.minusDays(limits.warmDays()))).stream()
         .filter(t -> t.temperature().in(Unit.DEGC).compareTo(line()) > 0)
         .map(this::item)
         .toList();

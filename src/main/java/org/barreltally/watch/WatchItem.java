@@ -79,18 +79,7 @@ public record WatchItem(
 
   static WatchItem ofPlace(String place, LocalDate since, String reason, String note) {
     return new WatchItem(
-        Kind.STOREROOM_WARM,
-        place,
-        null,
-        null,
-        place,
-        null,
-        null,
-        null,
-        since,
-        null,
-        reason,
-        note);
+        Kind.STOREROOM_WARM, place, null, null, place, null, null, null, since, null, reason, note);
   }
 
   static WatchItem ofSupply(String supply, String reason) {

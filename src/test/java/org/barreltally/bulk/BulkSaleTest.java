@@ -136,7 +136,8 @@ class BulkSaleTest {
             path(),
             right()
                 .replace("'dark'}", "'amber'}")
-                .replaceAll("(?s)'prices':.*", "'pricePerLb': {'amount': 2.15, 'currency': 'USD'}}"))
+                .replaceAll(
+                    "(?s)'prices':.*", "'pricePerLb': {'amount': 2.15, 'currency': 'USD'}}"))
         .statusCode(201)
         .body("amount.amount.toDouble()", equalTo(952.45))
         .body("variance.byGrade.amount.toDouble()", equalTo(0.0))

@@ -47,8 +47,7 @@ class VarianceTest {
       String byWeight,
       String byGrade) {
     Variance variance =
-        Variance.between(
-            figures(ourWeight, ourUnit, ourPrice), figures(weight, unit, price));
+        Variance.between(figures(ourWeight, ourUnit, ourPrice), figures(weight, unit, price));
     assertEquals(Money.of(total, "USD"), variance.total());
     assertEquals(Money.of(byWeight, "USD"), variance.byWeight());
     assertEquals(Money.of(byGrade, "USD"), variance.byGrade());
@@ -78,7 +77,6 @@ class VarianceTest {
   }
 
   private static Figures figures(String weight, String unit, String price) {
-    return Figures.of(
-        Quantity.of(weight, Unit.of(unit)), ColorClass.DARK, Money.of(price, "USD"));
+    return Figures.of(Quantity.of(weight, Unit.of(unit)), ColorClass.DARK, Money.of(price, "USD"));
   }
 }

@@ -14,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * When a lot is worth a look, on 1 October 2026: 90 days after 3 July, 30 days after 1 September. US
- * federal lines at 75, 50 and 25 %Tc (USDA AMS, 2015), a meter good to 4 points.
+ * When a lot is worth a look, on 1 October 2026: 90 days after 3 July, 30 days after 1 September.
+ * US federal lines at 75, 50 and 25 %Tc (USDA AMS, 2015), a meter good to 4 points.
  */
 class LotRulesTest {
 
@@ -34,13 +34,13 @@ class LotRulesTest {
   })
   void jars_are_looked_at_after_ninety_days_without_a_colour_reading(
       LocalDate made, LocalDate read, String expected) {
-    assertEquals(
-        expected == null ? "" : expected, kinds(lot(null, made, read, 60.0, null)));
+    assertEquals(expected == null ? "" : expected, kinds(lot(null, made, read, 60.0, null)));
   }
 
   @Test
   void a_barrel_is_told_by_its_tag() {
-    WatchItem item = RULES.of(lot("B-01", LocalDate.of(2026, 3, 14), null, 60.0, null), TODAY).get(0);
+    WatchItem item =
+        RULES.of(lot("B-01", LocalDate.of(2026, 3, 14), null, 60.0, null), TODAY).get(0);
     assertEquals(WatchItem.Kind.BARREL_BY_AGE, item.kind());
     assertEquals("B-01", item.about());
     assertEquals(201, item.days());
@@ -51,12 +51,24 @@ class LotRulesTest {
 
   @ParameterizedTest(name = "{0} %Tc near a line: {1}")
   @CsvSource({
-    "81, false", "79, true", "75, true", "71, true", "70.9, false", "54.1, false", "54, true",
-    "46, true", "45.9, false", "29, true", "21, true", "20.9, false", "3, false"
+    "81, false",
+    "79, true",
+    "75, true",
+    "71, true",
+    "70.9, false",
+    "54.1, false",
+    "54, true",
+    "46, true",
+    "45.9, false",
+    "29, true",
+    "21, true",
+    "20.9, false",
+    "3, false"
   })
   void a_reading_within_what_the_meter_may_be_off_of_a_line_is_looked_at(
       double transmittance, boolean near) {
-    assertEquals(near ? "near-grade-line" : "", kinds(lot(null, TODAY, TODAY, transmittance, null)));
+    assertEquals(
+        near ? "near-grade-line" : "", kinds(lot(null, TODAY, TODAY, transmittance, null)));
   }
 
   @Test
@@ -70,8 +82,7 @@ class LotRulesTest {
   @ParameterizedTest(name = "held since {0}: {1}")
   @CsvSource({"2026-09-01, ", "2026-08-31, held-long", "2026-10-01, "})
   void a_hold_is_looked_at_after_thirty_days(LocalDate since, String expected) {
-    assertEquals(
-        expected == null ? "" : expected, kinds(lot(null, TODAY, TODAY, 60.0, since)));
+    assertEquals(expected == null ? "" : expected, kinds(lot(null, TODAY, TODAY, 60.0, since)));
   }
 
   @Test

@@ -73,7 +73,7 @@ public class SellBulkApi {
         key,
         said,
         () -> {
-          BulkSale sale = selling.sell(tag, IfMatch.version(ifMatch), said);
+          BulkSale sale = selling.sell(tag, IfMatch.versions(ifMatch), said);
           return Answer.created(URI.create("/api/bulk-sales/" + sale.id()), sale);
         });
   }

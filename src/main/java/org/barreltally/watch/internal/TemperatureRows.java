@@ -69,8 +69,7 @@ public class TemperatureRows {
 
   /** The hottest reading of each place since an instant, the newest of equals. */
   public List<StoreroomTemperature> hottest(Instant since) {
-    return read(
-        entities.createNativeQuery(HOTTEST, Tuple.class).setParameter("since", since));
+    return read(entities.createNativeQuery(HOTTEST, Tuple.class).setParameter("since", since));
   }
 
   /** The newest entered first, before one of them (or null), at most so many. */

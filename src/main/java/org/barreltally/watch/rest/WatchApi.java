@@ -36,7 +36,6 @@ public class WatchApi {
       @QueryParam("limit") String limit, @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
     return page.page(
-        watch.list(page.after(Function.identity()).orElse(null), page.limit() + 1),
-        WatchItem::key);
+        watch.list(page.after(Function.identity()).orElse(null), page.limit() + 1), WatchItem::key);
   }
 }
