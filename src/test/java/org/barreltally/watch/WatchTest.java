@@ -27,6 +27,9 @@ import java.util.Map;
 import java.util.UUID;
 import org.barreltally.ledger.Invariants;
 import org.barreltally.ledger.Reservations;
+import org.barreltally.people.CurrentUser;
+import org.barreltally.people.Person;
+import org.barreltally.people.Role;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,6 +43,7 @@ class WatchTest {
   @Inject EntityManager entities;
   @Inject Reservations reservations;
   @Inject Clock clock;
+  @Inject CurrentUser user;
 
   @AfterEach
   void the_book_is_whole() {
@@ -102,6 +106,7 @@ class WatchTest {
   void promises_that_a_hold_undercuts_are_listed() {
     String size = newSize();
     String lot = packed(daysAgo(1), size, 40);
+    user.actAs(new Person(UUID.randomUUID(), "tester", "Tester", Role.OWNER));
     reservations.reserve(List.of(new Reservations.Line(size, "amber", 30)));
     assertEquals(List.of(), about(size + " amber"));
     posts("/api/lots/" + lot + "/hold", "{'reason': 'Label smudged'}").statusCode(200);

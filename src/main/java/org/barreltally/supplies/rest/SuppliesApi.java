@@ -72,6 +72,20 @@ public class SuppliesApi {
   @GET
   @Path("/{code}")
   @Operation(summary = "One supply with what is on hand")
+  @APIResponse(
+      responseCode = "200",
+      description = "The supply",
+      content =
+          @Content(
+              schema = @Schema(implementation = SupplyView.class),
+              examples =
+                  @ExampleObject(
+                      name = "caps run low",
+                      value =
+                          """
+                          {"code": "CAP-38", "name": "Caps, 38 mm", "kind": "cap", "container": "PT", "perJar": 1,
+                           "lowLine": 200, "onHand": 180, "state": "counted", "low": true}
+                          """)))
   public SupplyView one(@PathParam("code") String code) {
     return SupplyView.of(supplies.at(code));
   }
