@@ -48,7 +48,9 @@ final class BulkRules {
         field + ".weight",
         "Give the weight, for example 444.5 lb.");
     require(
-        side != null && side.grade() != null, field + ".grade", "Give the grade, for example dark.");
+        side != null && side.grade() != null,
+        field + ".grade",
+        "Give the grade, for example dark.");
   }
 
   private void require(boolean met, String field, String mend) {

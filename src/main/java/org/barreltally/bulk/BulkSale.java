@@ -38,8 +38,7 @@ public record BulkSale(
    * @param transmittance %Tc at the newest grading; null if it was never measured
    * @param taste at the newest grading; null if nobody tasted it
    */
-  public record Syrup(
-      List<Integer> seasons, BigDecimal brix, Double transmittance, Taste taste) {}
+  public record Syrup(List<Integer> seasons, BigDecimal brix, Double transmittance, Taste taste) {}
 
   /**
    * Our weight above the book's (below zero: under it); it went to the unexplained.

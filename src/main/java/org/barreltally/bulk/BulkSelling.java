@@ -12,8 +12,8 @@ import java.util.UUID;
 import org.barreltally.barrels.Barrel;
 import org.barreltally.barrels.BarrelState;
 import org.barreltally.barrels.Barrels;
-import org.barreltally.barrels.Draw;
 import org.barreltally.barrels.Drained;
+import org.barreltally.barrels.Draw;
 import org.barreltally.barrels.Drawing;
 import org.barreltally.barrels.Readings;
 import org.barreltally.bulk.internal.BulkBook;
@@ -148,8 +148,7 @@ public class BulkSelling {
 
   private static BulkSale.BookDifference difference(Barrel barrel, Uncertain weighed) {
     double grams = weighed.value() - barrel.grams().value();
-    Quantity pounds =
-        Quantity.rounded(barrel.syrup().weightInAir(grams), Unit.G, 3).to(Unit.LB, 2);
+    Quantity pounds = Quantity.rounded(barrel.syrup().weightInAir(grams), Unit.G, 3).to(Unit.LB, 2);
     return new BulkSale.BookDifference(pounds, weighed.differsFrom(barrel.grams()));
   }
 

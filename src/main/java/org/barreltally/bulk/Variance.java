@@ -16,8 +16,8 @@ import org.barreltally.pricing.Money;
 public record Variance(Money total, Money byWeight, Money byGrade) {
 
   /**
-   * The split of two readings. Both amounts are rounded already, so a cent may be left over; it goes
-   * to the grade, unless the price is the same and there is no difference of grade to hold it.
+   * The split of two readings. Both amounts are rounded already, so a cent may be left over; it
+   * goes to the grade, unless the price is the same and there is no difference of grade to hold it.
    */
   static Variance between(Figures ours, Figures agreed) {
     Money total = agreed.amount().minus(ours.amount());

@@ -176,8 +176,7 @@ class WatchTest {
         .body("code", equalTo("unknown-storeroom"));
   }
 
-  private ValidatableResponse temperature(
-      String place, Duration ago, double value, String unit) {
+  private ValidatableResponse temperature(String place, Duration ago, double value, String unit) {
     Instant at = clock.instant().minus(ago).truncatedTo(ChronoUnit.SECONDS);
     return posts(
         "/api/storerooms/" + place + "/temperatures",

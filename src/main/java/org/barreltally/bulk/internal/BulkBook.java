@@ -42,8 +42,7 @@ public class BulkBook {
   private final Ids ids;
   private final RecordedBy recordedBy;
 
-  BulkBook(
-      EntityManager entities, ObjectMapper json, Days days, Ids ids, RecordedBy recordedBy) {
+  BulkBook(EntityManager entities, ObjectMapper json, Days days, Ids ids, RecordedBy recordedBy) {
     this.entities = entities;
     this.json = json;
     this.days = days;

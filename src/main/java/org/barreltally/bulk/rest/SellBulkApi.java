@@ -66,8 +66,7 @@ public class SellBulkApi {
       @HeaderParam("If-Match") String ifMatch,
       @NotNull(message = "Send the record as JSON.")
           @RequestBody(
-              content =
-                  @Content(examples = @ExampleObject(name = "graded darker", value = SOLD)))
+              content = @Content(examples = @ExampleObject(name = "graded darker", value = SOLD)))
           SellBulk said) {
     return once.answer(
         key,
