@@ -12,7 +12,7 @@ public interface StartPageFigures {
    *
    * @param lot null if it has none
    * @param grade the words of the grade, for example "Amber, Rich"; null if not graded
-   * @param state the trade's word: full, opened, drained
+   * @param state the trade's word: full, opened, drained; heel for what is kept of a run
    * @param weightLb net weight in pounds, shown to a tenth
    * @param gallons volume at 68 °F in US gallons, shown to a hundredth
    * @param brix density in °Bx, shown to a tenth; null if not known

@@ -166,7 +166,7 @@ public class LotsApi {
                                   """)))
           Regrade said) {
     lots.at(lot);
-    LocalDate on = days.happened(said.on(), "on");
+    LocalDate on = said.on() == null ? days.today() : days.happened(said.on(), "on");
     grading.grade(lot, on, said.transmittance(), said.taste(), said.reason());
     return LotView.of(lots.at(lot));
   }

@@ -45,7 +45,7 @@ class StartPageStock implements StartPageFigures {
         barrel.tag(),
         barrel.lot().code(),
         words(barrel.lot().grade()),
-        barrel.state().code(),
+        barrel.heel() ? "heel" : barrel.state().code(),
         barrel.lot().held(),
         Quantity.rounded(barrel.syrup().weightInAir(grams), Unit.G, 3).to(Unit.LB, 2).value(),
         Quantity.rounded(barrel.syrup().mLAt20(grams), Unit.ML, 3).to(Unit.GAL, 3).value(),

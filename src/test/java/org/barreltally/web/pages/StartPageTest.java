@@ -28,7 +28,7 @@ class StartPageTest {
   @Test
   void barrels_are_listed_with_what_they_hold_together() {
     String page = page(List.of(barrel("B-01", "444.5", false), barrel("B-02", "226.5", true)));
-    assertTrue(text(page).contains("2 barrels, 671.0 lb, 80.26 gal at 68"), page);
+    assertTrue(text(page).contains("2 barrels and heels, 671.0 lb, 80.26 gal at 68"), page);
     assertTrue(text(page).contains("B-02 F-24-001 Amber, Rich full held 226.5 40.13 66.9"), page);
     assertEquals(1, page.split("class=\"held\"", -1).length - 1);
   }
