@@ -107,9 +107,15 @@ class StartingAgainIT {
     }
   }
 
-  /** Servers whose parent is not a server of this folder themselves. */
+  /**
+   * Servers whose parent is not a server of this folder themselves. A connection's process that
+   * ends meanwhile has no parent any more, so whether it lives is asked after its parent.
+   */
   private static long postmasters() throws IOException {
     List<ProcessHandle> servers = Program.serversIn(data);
-    return servers.stream().filter(p -> p.parent().filter(servers::contains).isEmpty()).count();
+    return servers.stream()
+        .filter(p -> p.parent().filter(servers::contains).isEmpty())
+        .filter(ProcessHandle::isAlive)
+        .count();
   }
 }
