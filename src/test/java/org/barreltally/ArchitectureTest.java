@@ -51,6 +51,14 @@ class ArchitectureTest {
           .definedBy(ROOT + "canning..")
           .layer("stock")
           .definedBy(ROOT + "stock..")
+          .layer("pricing")
+          .definedBy(ROOT + "pricing..")
+          .layer("supplies")
+          .definedBy(ROOT + "supplies..")
+          .layer("bulk")
+          .definedBy(ROOT + "bulk..")
+          .layer("watch")
+          .definedBy(ROOT + "watch..")
           .layer("start")
           .definedBy(ROOT + "start..")
           .whereLayer("refusal")
@@ -60,7 +68,7 @@ class ArchitectureTest {
           .whereLayer("people")
           .mayOnlyAccessLayers("refusal", "web")
           .whereLayer("web")
-          .mayOnlyAccessLayers("refusal", "measure", "people")
+          .mayOnlyAccessLayers("refusal", "measure", "pricing", "people")
           .whereLayer("settings")
           .mayOnlyAccessLayers("refusal", "measure", "web")
           .whereLayer("ledger")
@@ -77,6 +85,17 @@ class ArchitectureTest {
           .whereLayer("stock")
           .mayOnlyAccessLayers(
               "refusal", "measure", "settings", "ledger", "lots", "containers", "barrels", "web")
+          .whereLayer("pricing")
+          .mayOnlyAccessLayers("refusal", "measure")
+          .whereLayer("supplies")
+          .mayOnlyAccessLayers(
+              "refusal", "measure", "settings", "ledger", "containers", "canning", "web")
+          .whereLayer("bulk")
+          .mayOnlyAccessLayers(
+              "refusal", "measure", "settings", "ledger", "lots", "barrels", "pricing", "web")
+          .whereLayer("watch")
+          .mayOnlyAccessLayers(
+              "refusal", "measure", "settings", "ledger", "lots", "barrels", "supplies", "web")
           .whereLayer("start")
           .mayNotBeAccessedByAnyLayer();
 
@@ -97,7 +116,10 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule no_cycles_inside_the_domain =
-      slices().matching(ROOT + "(ledger|lots|barrels|canning|stock)..").should().beFreeOfCycles();
+      slices()
+          .matching(ROOT + "(ledger|lots|barrels|canning|stock|supplies|bulk|watch)..")
+          .should()
+          .beFreeOfCycles();
 
   @ArchTest
   static final ArchRule resources_live_in_rest_or_pages =

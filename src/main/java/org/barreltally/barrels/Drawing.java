@@ -2,6 +2,7 @@ package org.barreltally.barrels;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
+import java.sql.PreparedStatement;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.barreltally.measure.Uncertain;
 import org.barreltally.measure.Unit;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.refusal.Refusal;
+import org.hibernate.Session;
 
 /** Works out what is drawn from barrels and heel vessels. */
 @ApplicationScoped
@@ -55,14 +57,21 @@ public class Drawing {
 
   /** Records that part draws made the remainder less sure: call after the movement is posted. */
   public void taken(List<Draw> draws) {
-    for (Draw draw : draws) {
-      double left = draw.all() ? 0 : Math.hypot(draw.from().grams().u(), draw.grams().u());
-      entities
-          .createNativeQuery("UPDATE fillings SET mass_u = :u WHERE id = :id")
-          .setParameter("u", left)
-          .setParameter("id", draw.from().filling())
-          .executeUpdate();
-    }
+    entities
+        .unwrap(Session.class)
+        .doWork(
+            connection -> {
+              try (PreparedStatement update =
+                  connection.prepareStatement("UPDATE fillings SET mass_u = ? WHERE id = ?")) {
+                for (Draw draw : draws) {
+                  double u = Math.hypot(draw.from().grams().u(), draw.grams().u());
+                  update.setDouble(1, draw.all() ? 0 : u);
+                  update.setObject(2, draw.from().filling());
+                  update.addBatch();
+                }
+                update.executeBatch();
+              }
+            });
   }
 
   private List<Draw> resolve(List<DrawOrder> orders, List<Barrel> found) {

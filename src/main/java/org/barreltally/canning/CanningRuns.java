@@ -1,8 +1,10 @@
 package org.barreltally.canning;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Instance;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.barreltally.barrels.Draw;
 import org.barreltally.barrels.Drawing;
@@ -27,6 +29,7 @@ public class CanningRuns {
   private final Grading grading;
   private final RunPosting posting;
   private final Heels heels;
+  private final Instance<UsesSupplies> supplies;
   private final RunBook book;
   private final FarmSettings settings;
   private final Days days;
@@ -38,6 +41,7 @@ public class CanningRuns {
       Grading grading,
       RunPosting posting,
       Heels heels,
+      Instance<UsesSupplies> supplies,
       RunBook book,
       FarmSettings settings,
       Days days) {
@@ -47,6 +51,7 @@ public class CanningRuns {
     this.grading = grading;
     this.posting = posting;
     this.heels = heels;
+    this.supplies = supplies;
     this.book = book;
     this.settings = settings;
     this.days = days;
@@ -72,13 +77,11 @@ public class CanningRuns {
     rules.check(order, reckoning, grade);
 
     RunPosting.Posted posted = posting.post(order, reckoning, grade);
+    List<String> cautions = new ArrayList<>(rules.cautions(reckoning, grade));
+    supplies.forEach(s -> cautions.addAll(s.use(posted.movement(), on, reckoning.jars())));
     PackSheet sheet =
         new SheetWriter(order, reckoning)
-            .write(
-                posted.lot().code(),
-                grade,
-                settings.jurisdiction(),
-                rules.cautions(reckoning, grade));
+            .write(posted.lot().code(), grade, settings.jurisdiction(), cautions);
     book.keep(sheet, posted.movement());
     return sheet;
   }

@@ -35,6 +35,13 @@ record Reckoning(
     return fills.stream().mapToDouble(Fill::brokenGrams).sum();
   }
 
+  /** The jars filled, good and broken, by size in the order of the fills. */
+  List<UsesSupplies.Jars> jars() {
+    return fills.stream()
+        .map(fill -> new UsesSupplies.Jars(fill.container().code(), fill.count() + fill.broken()))
+        .toList();
+  }
+
   /** What came in, with the water, and stands neither in good jars nor in the heel. */
   double shrink() {
     return batch.grams().value() - good() - heel();

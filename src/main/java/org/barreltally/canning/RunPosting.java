@@ -95,8 +95,8 @@ class RunPosting {
             on,
             reckoning.batch().seasons(),
             reckoning.batch().brix());
+    grading.gradeFresh(lot.code(), on, order.transmittance(), order.taste());
     family.join(lot.code(), parents(order, reckoning));
-    grading.grade(lot.code(), on, order.transmittance(), order.taste(), null);
     Item syrup = Item.syrup(ids.next(), lot.code());
     List<Packed> packed = packed(lot, reckoning, grade);
     List<Item> made = new ArrayList<>(List.of(syrup));

@@ -1,7 +1,10 @@
 package org.barreltally.canning;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Instance;
 import jakarta.transaction.Transactional;
+import java.util.ArrayList;
+import java.util.List;
 import org.barreltally.barrels.Drawing;
 import org.barreltally.ledger.Days;
 import org.barreltally.lots.Grading;
@@ -16,6 +19,7 @@ public class WhatIf {
   private final Reckoner reckoner;
   private final RunRules rules;
   private final Grading grading;
+  private final Instance<UsesSupplies> supplies;
   private final FarmSettings settings;
   private final Days days;
 
@@ -24,12 +28,14 @@ public class WhatIf {
       Reckoner reckoner,
       RunRules rules,
       Grading grading,
+      Instance<UsesSupplies> supplies,
       FarmSettings settings,
       Days days) {
     this.drawing = drawing;
     this.reckoner = reckoner;
     this.rules = rules;
     this.grading = grading;
+    this.supplies = supplies;
     this.settings = settings;
     this.days = days;
   }
@@ -46,7 +52,8 @@ public class WhatIf {
         order.transmittance() == null || order.taste() == null
             ? null
             : grading.gradeOf(order.transmittance(), order.taste());
-    return new SheetWriter(order, reckoning)
-        .write(null, grade, settings.jurisdiction(), rules.cautions(reckoning, grade));
+    List<String> cautions = new ArrayList<>(rules.cautions(reckoning, grade));
+    supplies.forEach(s -> cautions.addAll(s.lookAt(order.on(), reckoning.jars())));
+    return new SheetWriter(order, reckoning).write(null, grade, settings.jurisdiction(), cautions);
   }
 }

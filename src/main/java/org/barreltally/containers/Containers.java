@@ -4,7 +4,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.barreltally.containers.internal.ContainerRow;
 import org.barreltally.containers.internal.ContainerRows;
 import org.hibernate.exception.ConstraintViolationException;
@@ -19,6 +21,9 @@ public class Containers {
   private final ContainerRows rows;
   private final EntityManager entities;
 
+  /** A size never changes once it is stored, so it is read once. */
+  private final Map<String, Container> seen = new ConcurrentHashMap<>();
+
   Containers(ContainerRows rows, EntityManager entities) {
     this.rows = rows;
     this.entities = entities;
@@ -26,9 +31,16 @@ public class Containers {
 
   @Transactional
   public Optional<Container> find(String code) {
-    return code == null
-        ? Optional.empty()
-        : rows.findByIdOptional(code).map(ContainerRow::asContainer);
+    if (code == null) {
+      return Optional.empty();
+    }
+    Container known = seen.get(code);
+    if (known != null) {
+      return Optional.of(known);
+    }
+    Optional<Container> found = rows.findByIdOptional(code).map(ContainerRow::asContainer);
+    found.ifPresent(container -> seen.put(code, container));
+    return found;
   }
 
   /**

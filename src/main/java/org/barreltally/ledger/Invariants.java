@@ -35,7 +35,8 @@ public class Invariants {
           "reserved-is-its-steps",
           "conversions-keep-mass",
           "reversals-mirror",
-          "shares-are-whole");
+          "shares-are-whole",
+          "supplies-are-their-rows");
 
   /** An invariant and the rows that break it; none when it holds. */
   public record Finding(String name, List<Map<String, Object>> violations) {}

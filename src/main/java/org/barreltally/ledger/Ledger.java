@@ -111,6 +111,9 @@ public class Ledger {
     entities.flush();
     entities.unwrap(Session.class).doWork(posting::write);
     followers.forEach(follower -> follower.posted(movement));
+    if (reverses != null) {
+      followers.forEach(follower -> follower.reversed(reverses));
+    }
     return posting.id();
   }
 

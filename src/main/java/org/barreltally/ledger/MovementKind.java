@@ -16,6 +16,8 @@ public enum MovementKind {
   WEIGHING,
   /** Bulk syrup turned into jars. */
   CANNING,
+  /** A barrel sold whole to a bulk buyer. */
+  BULK_SALE,
   /** Jars carried from one own place to another. */
   RELOCATION,
   /** Jars or syrup gone for a named cause. */

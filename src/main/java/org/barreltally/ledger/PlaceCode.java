@@ -8,6 +8,7 @@ public final class PlaceCode {
   public static final String BOILED = "boiled";
   public static final String BOUGHT = "bought";
   public static final String WATER = "water";
+  public static final String BULK_BUYER = "bulk-buyer";
   public static final String BROKEN = "broken";
   public static final String FILTER = "filter";
   public static final String OVERFILL = "overfill";

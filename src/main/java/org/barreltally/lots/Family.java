@@ -3,8 +3,10 @@ package org.barreltally.lots;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
+import java.sql.PreparedStatement;
 import java.util.List;
 import java.util.Map;
+import org.hibernate.Session;
 
 /** Which lots came from which. Every link counts, even a pint left in a vessel. */
 @ApplicationScoped
@@ -41,18 +43,24 @@ public class Family {
   public void join(String child, Map<String, Long> grams) {
     entities.flush();
     double all = grams.values().stream().mapToLong(Long::longValue).sum();
-    grams.forEach(
-        (parent, part) ->
-            entities
-                .createNativeQuery(
-                    "INSERT INTO lot_parents (child, parent, grams, share)"
-                        + " VALUES (:child, :parent, :grams, :share)")
-                .setParameter("child", child)
-                .setParameter("parent", parent)
-                .setParameter("grams", part)
-                // only unwashed vessels and nothing else: each is as likely
-                .setParameter("share", all > 0 ? part / all : 1.0 / grams.size())
-                .executeUpdate());
+    entities
+        .unwrap(Session.class)
+        .doWork(
+            connection -> {
+              try (PreparedStatement insert =
+                  connection.prepareStatement(
+                      "INSERT INTO lot_parents (child, parent, grams, share) VALUES (?, ?, ?, ?)")) {
+                for (Map.Entry<String, Long> part : grams.entrySet()) {
+                  insert.setString(1, child);
+                  insert.setString(2, part.getKey());
+                  insert.setLong(3, part.getValue());
+                  // only unwashed vessels and nothing else: each is as likely
+                  insert.setDouble(4, all > 0 ? part.getValue() / all : 1.0 / grams.size());
+                  insert.addBatch();
+                }
+                insert.executeBatch();
+              }
+            });
   }
 
   /** Every link above a lot, up to the first barrels. */

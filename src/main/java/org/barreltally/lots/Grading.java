@@ -84,11 +84,37 @@ public class Grading {
     if (row == null) {
       throw new UnknownLot(lot);
     }
+    note(row, on, transmittance, taste, grade, reason);
+    pools.regrade(lot, grade.code());
+    if (grade == ColorClass.PROCESSING && row.asLot().kind() == Lot.Kind.PACKED) {
+      holds.hold(lot, "Came to Processing Grade, which is never sold in small containers.");
+    }
+    return grade;
+  }
+
+  /**
+   * Records the grading of a lot that was opened in this transaction and has no jars yet, so that
+   * no pool needs to change.
+   */
+  @Transactional
+  public ColorClass gradeFresh(String lot, LocalDate on, Double transmittance, Taste taste) {
+    ColorClass grade = gradeOf(transmittance, taste);
+    note(rows.findById(lot), on, transmittance, taste, grade, null);
+    return grade;
+  }
+
+  private void note(
+      LotRow row,
+      LocalDate on,
+      double transmittance,
+      Taste taste,
+      ColorClass grade,
+      String reason) {
     row.graded(grade, transmittance, taste);
     entities.persist(
         new GradingRow(
             ids.next(),
-            lot,
+            row.asLot().code(),
             on,
             transmittance,
             taste,
@@ -96,10 +122,5 @@ public class Grading {
             reason,
             days.now(),
             recordedBy.user()));
-    pools.regrade(lot, grade.code());
-    if (grade == ColorClass.PROCESSING && row.asLot().kind() == Lot.Kind.PACKED) {
-      holds.hold(lot, "Came to Processing Grade, which is never sold in small containers.");
-    }
-    return grade;
   }
 }

@@ -77,7 +77,8 @@ public final class EmbeddedServer {
   /** The owner's login; role and database are made if a first start was broken off before them. */
   private DatabaseLogin owner(int port, String password) {
     DatabaseLogin owner = new DatabaseLogin(url(port, DATABASE), DATABASE, OWNER, password);
-    try (Connection probe = owner.connect()) {
+    try {
+      owner.connect().close();
       return owner;
     } catch (SQLException missing) {
       DatabaseLogin administrator =

@@ -20,6 +20,9 @@ final class ServerAccount {
 
   private static final String UNPRIVILEGED = "nobody";
   private static final String UNPRIVILEGED_GROUP = "65534";
+  private static final String NO_WAY =
+      "PostgreSQL refuses to run as root, and the user nobody cannot reach %s; start Barreltally as an"
+          + " ordinary user, or choose a folder that others may enter with BARRELTALLY_DATA.";
   private static final Duration PROBE_LIMIT = Duration.ofSeconds(30);
 
   private final List<String> prefix;
@@ -32,31 +35,25 @@ final class ServerAccount {
 
   /**
    * Chooses the first way that works here. As root these are tried: another user, which needs no
-   * user namespace; a user namespace of its own, for a data folder below a folder that only root
-   * may enter; and another user that may pass such folders, for containers without user namespaces.
+   * user namespace (containers often forbid them); and a user namespace of its own, for a data
+   * folder below a folder that only root may enter.
    */
   static ServerAccount choose(ServerBinaries binaries, Path folder, Platform platform) {
     if (platform.isWindows() || !isRoot()) {
       return new ServerAccount(List.of(), null);
     }
-    List<String> other =
+    List<String> otherUser =
         List.of(
             "setpriv",
             "--reuid=" + UNPRIVILEGED,
             "--regid=" + UNPRIVILEGED_GROUP,
             "--clear-groups");
-    List<String> passing = new ArrayList<>(other);
-    passing.addAll(List.of("--inh-caps=+dac_override", "--ambient-caps=+dac_override"));
     return Stream.of(
-            new ServerAccount(other, UNPRIVILEGED),
-            new ServerAccount(List.of("unshare", "-U"), "root"),
-            new ServerAccount(passing, UNPRIVILEGED))
+            new ServerAccount(otherUser, UNPRIVILEGED),
+            new ServerAccount(List.of("unshare", "-U"), "root"))
         .filter(way -> way.works(binaries, folder))
         .findFirst()
-        .orElseThrow(
-            () ->
-                new CannotStart(
-                    "PostgreSQL refuses to run as root and no way to another user works here; start Barreltally as an ordinary user."));
+        .orElseThrow(() -> new CannotStart(NO_WAY.formatted(folder)));
   }
 
   private static boolean isRoot() {

@@ -162,6 +162,8 @@ class ProblemTest {
         .body(
             "paths.'/api/me'.get.responses.default.'$ref'",
             equalTo("#/components/responses/Problem"))
+        .body("components.schemas.Unit.enum", hasItem("degF"))
+        .body("components.schemas.Taste.enum", hasItem("other-off"))
         .body("paths.'/sign-in'", equalTo(null));
   }
 

@@ -27,6 +27,7 @@ import org.barreltally.measure.Quantity;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.settings.FarmSettings;
 import org.barreltally.web.Answer;
+import org.barreltally.web.IfMatch;
 import org.barreltally.web.Once;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;

@@ -22,7 +22,7 @@ public class JarLocks {
       INSERT INTO balances (place, item, amount, seq, below_zero)
       SELECT p.code, i.id, 0, 0, p.below_zero
       FROM items i CROSS JOIN places p WHERE i.id IN (:items) AND p.code IN (:places)
-      ORDER BY 1, 2 ON CONFLICT DO NOTHING
+      ORDER BY i.id, p.code ON CONFLICT DO NOTHING
       """;
 
   private static final String BALANCES =

@@ -25,14 +25,17 @@ import org.barreltally.ledger.Transfer;
 public final class Posting {
 
   /**
-   * Rows that other writers may want too are locked in this order, so no two can wait in a ring.
+   * Rows that other writers may want too are locked in this order, so no two can wait in a ring. A
+   * new row waits for whoever has locked its item (see {@link JarLocks}) before it is made.
    */
   private static final String LOCK =
       """
       INSERT INTO balances (place, item, amount, seq, below_zero)
-        SELECT p.code, w.item, 0, 0, p.below_zero
-        FROM unnest(?::text[], ?::uuid[]) AS w (place, item) JOIN places p ON p.code = w.place
-        ORDER BY 1, 2 ON CONFLICT DO NOTHING;
+        SELECT p.code, i.id, 0, 0, p.below_zero
+        FROM unnest(?::text[], ?::uuid[]) AS w (place, item)
+          JOIN places p ON p.code = w.place JOIN items i ON i.id = w.item
+        WHERE NOT EXISTS (SELECT 1 FROM balances b WHERE b.place = w.place AND b.item = w.item)
+        ORDER BY i.id, p.code FOR KEY SHARE OF i ON CONFLICT DO NOTHING;
       SELECT b.place, b.item, b.amount, b.seq, b.below_zero
         FROM balances b JOIN unnest(?::text[], ?::uuid[]) AS w (place, item)
           ON b.place = w.place AND b.item = w.item

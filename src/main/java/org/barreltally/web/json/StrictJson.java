@@ -51,7 +51,8 @@ public class StrictJson implements ObjectMapperCustomizer {
         .enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN)
         .registerModule(new PlainTypes())
         .registerModule(new CodedEnums())
-        .registerModule(new MeasureTypes());
+        .registerModule(new MeasureTypes())
+        .registerModule(new MoneyTypes());
   }
 
   private static void refuseWhatIsNotMeant(ObjectMapper mapper) {

@@ -21,8 +21,7 @@ final class HttpProblems {
               404,
               "not-found",
               "Nothing here",
-              "There is nothing at this address. Look for a slip in it, or begin at the start"
-                  + " page; /openapi lists the addresses of the REST interface."),
+              "There is nothing at this address. Look for a slip in it, or begin at the start."),
           entry(
               405,
               "method-not-allowed",

@@ -1,16 +1,16 @@
-package org.barreltally.barrels.rest;
+package org.barreltally.web;
 
 import java.util.Arrays;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The header If-Match (RFC 9110, 13.1.1): which versions of a record the writer has read. */
-final class IfMatch {
+public final class IfMatch {
 
   private IfMatch() {}
 
   /** The versions without their quotes; null where any version is right. */
-  static Set<String> versions(String header) {
+  public static Set<String> versions(String header) {
     if (header == null || header.strip().equals("*")) {
       return null;
     }

@@ -1,0 +1,19 @@
+#!/usr/bin/env bash
+# Time from starting the jar to ready, first and second start, with the demo season; resident memory of program and database.
+. "$(dirname "$0")/common.sh"
+export BARRELTALLY_DEMO=true
+now() { date +%s.%N; }
+for start in first second third; do
+  from=$(now)
+  begin
+  echo "$start start: ready after $(awk -v a="$from" -v b="$(now)" 'BEGIN {printf "%.1f", b - a}') s"
+  sleep 8
+  java_kb=$(awk '/VmRSS/ {print $2}' "/proc/$program/status")
+  # Shared memory counts once: proportional shares of the database's processes.
+  postgres_kb=0
+  for pid in $(pgrep -f "$folder/data/server"); do
+    postgres_kb=$((postgres_kb + $(awk '/^Pss:/ {print $2}' "/proc/$pid/smaps_rollup" 2>/dev/null || echo 0)))
+  done
+  echo "  resident: program $((java_kb / 1024)) MB, database $((postgres_kb / 1024)) MB"
+  finish
+done

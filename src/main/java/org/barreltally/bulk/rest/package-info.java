@@ -1,0 +1,2 @@
+/** Bulk sales over REST. */
+package org.barreltally.bulk.rest;

@@ -1,0 +1,2 @@
+/** Money: exact decimal amounts of a currency. */
+package org.barreltally.pricing;

@@ -1,0 +1,2 @@
+/** Supplies over REST. */
+package org.barreltally.supplies.rest;

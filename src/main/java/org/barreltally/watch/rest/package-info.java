@@ -1,0 +1,2 @@
+/** The watch list and storeroom temperatures over REST. */
+package org.barreltally.watch.rest;
