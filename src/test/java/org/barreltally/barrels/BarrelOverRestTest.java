@@ -197,6 +197,18 @@ class BarrelOverRestTest {
   }
 
   @Test
+  void a_half_barrel_carries_the_caution_of_head_space_where_its_size_is_known() {
+    String half = halfBarrel(newTag("B"));
+    fill(half).body("cautions", empty());
+    fill(with(
+            with(half, "tag", '"' + newTag("B") + '"'), "capacity", "{'value': 40, 'unit': 'gal'}"))
+        .body("cautions", hasItem(containsString("Part filled")));
+    fill(with(
+            with(half, "tag", '"' + newTag("B") + '"'), "capacity", "{'value': 21, 'unit': 'gal'}"))
+        .body("cautions", empty());
+  }
+
+  @Test
   void the_same_request_is_done_once() {
     String tag = newTag("B");
     UUID id = UUID.randomUUID();

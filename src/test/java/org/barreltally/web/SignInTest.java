@@ -50,7 +50,7 @@ class SignInTest {
         .then()
         .statusCode(200)
         .body("html.body.main.h1", equalTo("Barrels and stock"))
-        .body(containsString("No barrel filled yet."));
+        .body("html.body.main.section.size()", equalTo(2));
   }
 
   @Test

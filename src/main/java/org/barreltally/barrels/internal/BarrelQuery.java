@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Query;
 import jakarta.persistence.Tuple;
+import java.math.BigDecimal;
 import java.sql.Date;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -24,7 +25,7 @@ public class BarrelQuery {
 
   private static final String SELECT =
       """
-      SELECT f.id, v.tag, v.kind, v.material, f.place, f.filled_on, f.season, f.state,
+      SELECT f.id, v.tag, v.kind, v.material, v.capacity_ml, f.place, f.filled_on, f.season, f.state,
         l.code, l.kind AS lot_kind, l.made_on, l.seasons, l.brix, l.brix_u, l.grade, l.transmittance, l.taste, l.held,
         i.id AS item, b.amount, f.mass_u, f.tare_g, f.dipstick_gap_ml, f.dipstick_gap_beyond,
         l.code || '.' || b.seq
@@ -93,6 +94,7 @@ public class BarrelQuery {
         row.get("tag", String.class),
         "heel".equals(row.get("kind", String.class)),
         Material.of(row.get("material", String.class)),
+        row.get("capacity_ml", BigDecimal.class),
         row.get("place", String.class),
         date(row.get("filled_on")),
         row.get("season", Integer.class),

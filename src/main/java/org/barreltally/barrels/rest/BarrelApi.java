@@ -90,7 +90,10 @@ public class BarrelApi {
   @APIResponse(
       responseCode = "200",
       description = "The barrel",
-      content = @Content(schema = @Schema(implementation = BarrelView.class)))
+      content =
+          @Content(
+              schema = @Schema(implementation = BarrelView.class),
+              examples = @ExampleObject(name = "full", value = BarrelExamples.BARREL)))
   public Response at(@PathParam("tag") String tag) {
     return tagged(barrels.at(tag)).build();
   }

@@ -96,7 +96,7 @@ public record BarrelView(
   private static List<String> cautions(Barrel barrel) {
     List<String> cautions = new ArrayList<>();
     barrel.material().caution().ifPresent(cautions::add);
-    if (barrel.state() == BarrelState.OPENED) {
+    if (barrel.isPartFilled()) {
       cautions.add(
           "Part filled: warm, damp air over syrup lets mould start. Keep it cold, use it soon, and heat"
               + " all of it again before topping up.");

@@ -89,6 +89,18 @@ public class BarrelsApi {
   @Operation(
       summary = "Barrels by tag, each with its newest filling",
       description = "Filters: grade, state (full, opened, drained), season.")
+  @APIResponse(
+      responseCode = "200",
+      description = "Barrels, and where the list goes on",
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "one of them",
+                      value =
+                          BarrelExamples.BARRELS_BEGIN
+                              + BarrelExamples.BARREL
+                              + BarrelExamples.MORE)))
   public Page<BarrelView> list(
       @QueryParam("grade") String grade,
       @QueryParam("state") String state,

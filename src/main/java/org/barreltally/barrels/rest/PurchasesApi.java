@@ -95,6 +95,12 @@ public class PurchasesApi {
 
   @GET
   @Operation(summary = "Purchases with their suppliers, in the order they were recorded")
+  @APIResponse(
+      responseCode = "200",
+      description = "Purchases, and where the list goes on",
+      content =
+          @Content(
+              examples = @ExampleObject(name = "one barrel", value = BarrelExamples.PURCHASES)))
   public Page<Purchases.Bought> list(
       @QueryParam("limit") String limit, @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);

@@ -50,6 +50,18 @@ public class VesselsApi {
 
   @GET
   @Operation(summary = "Vessels that keep heels, by tag")
+  @APIResponse(
+      responseCode = "200",
+      description = "Vessels, and where the list goes on",
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "one of them",
+                      value =
+                          BarrelExamples.BARRELS_BEGIN
+                              + BarrelExamples.HEEL
+                              + BarrelExamples.MORE)))
   public Page<BarrelView> list(
       @QueryParam("limit") String limit, @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
@@ -63,6 +75,13 @@ public class VesselsApi {
   @GET
   @Path("/{tag}")
   @Operation(summary = "What is, or was last, in a vessel")
+  @APIResponse(
+      responseCode = "200",
+      description = "The vessel",
+      content =
+          @Content(
+              schema = @Schema(implementation = BarrelView.class),
+              examples = @ExampleObject(name = "a heel", value = BarrelExamples.HEEL)))
   public BarrelView at(@PathParam("tag") String tag) {
     return view(barrels.at(tag));
   }

@@ -1,5 +1,6 @@
 package org.barreltally.lots.rest;
 
+import jakarta.transaction.Transactional;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
@@ -28,7 +29,9 @@ import org.barreltally.web.PageRequest;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 
 /** Lots: what they are, where they came from and where they went. */
@@ -71,6 +74,10 @@ public class LotsApi {
   @Operation(
       summary = "Lots by code",
       description = "Filters: kind (bulk, packed), grade, held (true, false).")
+  @APIResponse(
+      responseCode = "200",
+      description = "Lots, and where the list goes on",
+      content = @Content(examples = @ExampleObject(name = "a barrel", value = LotExamples.LOTS)))
   public Page<LotView> list(
       @QueryParam("kind") String kind,
       @QueryParam("grade") String grade,
@@ -93,6 +100,13 @@ public class LotsApi {
   @GET
   @Path("/{lot}")
   @Operation(summary = "A lot as it stands")
+  @APIResponse(
+      responseCode = "200",
+      description = "The lot",
+      content =
+          @Content(
+              schema = @Schema(implementation = LotView.class),
+              examples = @ExampleObject(name = "jars", value = LotExamples.LOT)))
   public LotView at(@PathParam("lot") String lot) {
     return LotView.of(lots.at(lot));
   }
@@ -102,6 +116,13 @@ public class LotsApi {
   @Operation(
       summary = "Where a lot came from and where it went, over every link",
       description = "Heels, blends and last year's stock included, in both directions.")
+  @APIResponse(
+      responseCode = "200",
+      description = "Parents, children and whereabouts",
+      content =
+          @Content(
+              schema = @Schema(implementation = TraceView.class),
+              examples = @ExampleObject(name = "a heel in pints", value = LotExamples.TRACE)))
   public TraceView trace(@PathParam("lot") String lot) {
     return TraceView.of(tracing.trace(lot));
   }
@@ -146,6 +167,7 @@ public class LotsApi {
 
   @POST
   @Path("/{lot}/regrade")
+  @Transactional
   @Operation(
       summary = "Grade a lot again",
       description = "Jars change to the pool of the new grade; what was sold keeps the old one.")
@@ -165,7 +187,6 @@ public class LotsApi {
                                    "reason": "Darkened in the plastic jugs"}
                                   """)))
           Regrade said) {
-    lots.at(lot);
     LocalDate on = said.on() == null ? days.today() : days.happened(said.on(), "on");
     grading.grade(lot, on, said.transmittance(), said.taste(), said.reason());
     return LotView.of(lots.at(lot));
