@@ -14,7 +14,7 @@ rest() {
 one_each() {
   pgbench -n -M prepared -c $clients -j 2 -T "$1" -f "$here/run.pgbench" "$(database)"
 }
-rest 15 >/dev/null
+rest 20 >/dev/null
 one_each 5 >/dev/null
 for round in 1 2 3; do
   r=$(rest "$seconds" | tee "$folder/rest.txt" | awk '/Requests\/sec/ {print $2}')

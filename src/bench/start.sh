@@ -11,7 +11,8 @@ for start in first second third; do
   java_kb=$(awk '/VmRSS/ {print $2}' "/proc/$program/status")
   # Shared memory counts once: proportional shares of the database's processes.
   postgres_kb=0
-  for pid in $(pgrep -f "$folder/data/server"); do
+  postmaster=$(head -n 1 "$folder/data/database/postmaster.pid")
+  for pid in $postmaster $(pgrep -P "$postmaster"); do
     postgres_kb=$((postgres_kb + $(awk '/^Pss:/ {print $2}' "/proc/$pid/smaps_rollup" 2>/dev/null || echo 0)))
   done
   echo "  resident: program $((java_kb / 1024)) MB, database $((postgres_kb / 1024)) MB"
