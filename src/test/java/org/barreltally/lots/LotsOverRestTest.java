@@ -166,6 +166,14 @@ class LotsOverRestTest {
         .body("errors[0].field", equalTo(field));
   }
 
+  @Test
+  void a_grading_without_its_day_is_of_today() {
+    String lot = packed(2024).lot();
+    posts("/api/lots/" + lot + "/regrade", "{'transmittance': 30, 'taste': 'clean'}")
+        .statusCode(200)
+        .body("grade", equalTo("dark"));
+  }
+
   /** Columns: what is done, the body, status, code, field named (none where none is at fault). */
   @ParameterizedTest
   @CsvSource(
@@ -184,7 +192,6 @@ class LotsOverRestTest {
           regrade | {'on': '2024-07-01', 'transmittance': 60}                    | 400 | invalid-field | taste
           regrade | {'on': '2024-07-01', 'transmittance': 60, 'taste': 'sweet'}  | 400 | invalid-field | taste
           regrade | {'on': '2999-07-01', 'transmittance': 60, 'taste': 'clean'}  | 400 | in-the-future | on
-          regrade | {'transmittance': 60, 'taste': 'clean'}                      | 400 | invalid-field | on
           """)
   void what_cannot_be_right_is_refused_and_leaves_nothing(
       String what, String body, int status, String code, String field) {
