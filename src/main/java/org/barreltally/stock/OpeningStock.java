@@ -24,7 +24,7 @@ import org.barreltally.stock.internal.OpeningFile;
  * <tr><td>lot</td><td>its code on tag or label; of a barrel it may be empty</td></tr>
  * <tr><td>season</td><td>crop year; of jars there may be several: {@code 2024 2025}</td></tr>
  * <tr><td>brix</td><td>density reading: {@code 66.9}, or with its unit {@code 36 Baume}. Jars may
- * leave it empty; then it is taken to be within the legal limits</td></tr>
+ * leave it empty; then it is taken to be within the limits of the jurisdiction</td></tr>
  * <tr><td>brixAt</td><td>temperature of the syrup when it was read: {@code 70 degF}; if empty,
  * 68 °F</td></tr>
  * <tr><td>instrument</td><td>{@code hydrometer} or {@code refractometer}; if empty, the
