@@ -18,6 +18,8 @@ public class RequestLimits {
 
   private final ProblemAnswer answer;
 
+  private static final long BYTES_READ_AWAY_MAX = 3_000_000;
+
   @Inject
   RequestLimits(ProblemAnswer answer) {
     this.answer = answer;
@@ -31,11 +33,25 @@ public class RequestLimits {
     if (context.request().uri().contains("%00")) {
       answer.send(DatabaseProblems.badCharacter(), context);
     } else if (saidLength(context) > BODY_BYTES_MAX) {
+      refuseTooLarge(context);
+    } else {
+      context.next();
+    }
+  }
+
+  /**
+   * A body somewhat too large is read to its end and thrown away before the answer, for a caller
+   * who is still sending would not hear it; one far too large is cut off.
+   */
+  private void refuseTooLarge(RoutingContext context) {
+    if (saidLength(context) <= BYTES_READ_AWAY_MAX) {
+      context.request().handler(thrownAway -> {});
+      context.request().endHandler(ended -> answer.send(HttpProblems.of(413), context));
+      context.request().resume();
+    } else {
       context.response().putHeader(HttpHeaders.CONNECTION, "close");
       context.response().endHandler(ended -> context.request().connection().close());
       answer.send(HttpProblems.of(413), context);
-    } else {
-      context.next();
     }
   }
 
