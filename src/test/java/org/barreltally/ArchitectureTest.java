@@ -59,6 +59,8 @@ class ArchitectureTest {
           .definedBy(ROOT + "bulk..")
           .layer("watch")
           .definedBy(ROOT + "watch..")
+          .layer("netcontents")
+          .definedBy(ROOT + "netcontents..")
           .layer("start")
           .definedBy(ROOT + "start..")
           .whereLayer("refusal")
@@ -70,7 +72,7 @@ class ArchitectureTest {
           .whereLayer("web")
           .mayOnlyAccessLayers("refusal", "measure", "pricing", "people")
           .whereLayer("settings")
-          .mayOnlyAccessLayers("refusal", "measure", "web")
+          .mayOnlyAccessLayers("refusal", "measure", "ledger", "web")
           .whereLayer("ledger")
           .mayOnlyAccessLayers("refusal", "measure", "web")
           .whereLayer("lots")
@@ -96,6 +98,9 @@ class ArchitectureTest {
           .whereLayer("watch")
           .mayOnlyAccessLayers(
               "refusal", "measure", "settings", "ledger", "lots", "barrels", "supplies", "web")
+          .whereLayer("netcontents")
+          .mayOnlyAccessLayers(
+              "refusal", "measure", "settings", "ledger", "lots", "containers", "canning", "web")
           .whereLayer("start")
           .mayNotBeAccessedByAnyLayer();
 
@@ -117,7 +122,9 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule no_cycles_inside_the_domain =
       slices()
-          .matching(ROOT + "(ledger|lots|barrels|canning|stock|supplies|bulk|watch)..")
+          .matching(
+              ROOT
+                  + "(settings|ledger|lots|barrels|canning|stock|supplies|bulk|watch|netcontents)..")
           .should()
           .beFreeOfCycles();
 

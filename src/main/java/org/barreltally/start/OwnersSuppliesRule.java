@@ -1,0 +1,30 @@
+package org.barreltally.start;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.time.LocalDate;
+import org.barreltally.ledger.Days;
+import org.barreltally.settings.FarmSettings;
+import org.barreltally.settings.SupplyShortage;
+import org.barreltally.supplies.SuppliesRule;
+
+/** Supplies follow what the owner has set: as it stood at the end of the run's day, or now. */
+@ApplicationScoped
+public class OwnersSuppliesRule implements SuppliesRule {
+
+  private final FarmSettings settings;
+  private final Days days;
+
+  OwnersSuppliesRule(FarmSettings settings, Days days) {
+    this.settings = settings;
+    this.days = days;
+  }
+
+  @Override
+  public boolean refuses(LocalDate on) {
+    Instant now = days.now();
+    Instant over = days.beginning(on.plusDays(1));
+    Instant judged = over.isAfter(now) ? now : over.minusNanos(1_000);
+    return settings.at(judged).said().suppliesRule() == SupplyShortage.REFUSE;
+  }
+}
