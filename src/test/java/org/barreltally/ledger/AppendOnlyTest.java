@@ -39,7 +39,8 @@ class AppendOnlyTest {
           "barrel_readings",
           "canning_runs",
           "stock_count_lines",
-          "purchases");
+          "purchases",
+          "settings");
 
   @Inject DataSource application;
 
@@ -62,6 +63,7 @@ class AppendOnlyTest {
           case "reservation_steps" -> "pieces";
           case "lot_parents" -> "grams";
           case "stock_count_lines" -> "counted";
+          case "settings" -> "value";
           default -> "lot";
         };
     return column + " = " + column;
