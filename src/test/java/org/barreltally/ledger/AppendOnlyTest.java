@@ -40,7 +40,9 @@ class AppendOnlyTest {
           "canning_runs",
           "stock_count_lines",
           "purchases",
-          "settings");
+          "settings",
+          "net_contents_checks",
+          "allowed_variations");
 
   @Inject DataSource application;
 
@@ -64,6 +66,7 @@ class AppendOnlyTest {
           case "lot_parents" -> "grams";
           case "stock_count_lines" -> "counted";
           case "settings" -> "value";
+          case "allowed_variations" -> "said";
           default -> "lot";
         };
     return column + " = " + column;
