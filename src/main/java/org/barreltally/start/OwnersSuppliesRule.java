@@ -1,6 +1,7 @@
 package org.barreltally.start;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Produces;
 import java.time.Instant;
 import java.time.LocalDate;
 import org.barreltally.ledger.Days;
@@ -9,19 +10,15 @@ import org.barreltally.settings.SupplyShortage;
 import org.barreltally.supplies.SuppliesRule;
 
 /** Supplies follow what the owner has set: as it stood at the end of the run's day, or now. */
-@ApplicationScoped
-public class OwnersSuppliesRule implements SuppliesRule {
+class OwnersSuppliesRule {
 
-  private final FarmSettings settings;
-  private final Days days;
-
-  OwnersSuppliesRule(FarmSettings settings, Days days) {
-    this.settings = settings;
-    this.days = days;
+  @Produces
+  @ApplicationScoped
+  SuppliesRule rule(FarmSettings settings, Days days) {
+    return on -> refuses(on, settings, days);
   }
 
-  @Override
-  public boolean refuses(LocalDate on) {
+  private static boolean refuses(LocalDate on, FarmSettings settings, Days days) {
     Instant now = days.now();
     Instant over = days.beginning(on.plusDays(1));
     Instant judged = over.isAfter(now) ? now : over.minusNanos(1_000);
