@@ -2,6 +2,8 @@ package org.barreltally.netcontents;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.barreltally.measure.Quantity;
+import org.barreltally.measure.Unit;
 import org.barreltally.refusal.InvalidField;
 
 /** What weights and lot size must be before anything is worked out. */
@@ -48,8 +50,8 @@ final class WeighedRules {
       if (weight.doubleValue() > WITH_THE_JAR * nominalGrams) {
         throw new InvalidField(
             field,
-            "That is over one and a half times what the contents weigh (%.1f g). Give the weight without the jar."
-                .formatted(nominalGrams));
+            "That is over one and a half times what the contents weigh (%s). Give the weight without the jar."
+                .formatted(Quantity.rounded(nominalGrams, Unit.G, 1)));
       }
     }
   }
