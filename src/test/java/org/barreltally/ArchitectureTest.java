@@ -59,6 +59,8 @@ class ArchitectureTest {
           .definedBy(ROOT + "bulk..")
           .layer("watch")
           .definedBy(ROOT + "watch..")
+          .layer("documents")
+          .definedBy(ROOT + "documents..")
           .layer("start")
           .definedBy(ROOT + "start..")
           .whereLayer("refusal")
@@ -96,8 +98,20 @@ class ArchitectureTest {
           .whereLayer("watch")
           .mayOnlyAccessLayers(
               "refusal", "measure", "settings", "ledger", "lots", "barrels", "supplies", "web")
+          .whereLayer("documents")
+          .mayOnlyBeAccessedByLayers("start")
           .whereLayer("start")
           .mayNotBeAccessedByAnyLayer();
+
+  @ArchTest
+  static final ArchRule only_documents_draws =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(ROOT + "documents..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("com.lowagie..", "org.librepdf..", "uk.org.okapibarcode..")
+          .as("the libraries for PDF and codes are used in documents alone");
 
   @ArchTest
   static final ArchRule domains_know_no_web =

@@ -11,7 +11,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** Reads the tables of {@code db/reference}: CSV with a header row, comments after {@code #}. */
-final class ReferenceTable {
+public final class ReferenceTable {
   private static final CSVFormat FORMAT =
       CSVFormat.DEFAULT
           .builder()
@@ -24,7 +24,7 @@ final class ReferenceTable {
   private ReferenceTable() {}
 
   /** The rows of a table by its file name; a missing or unreadable table is a defect. */
-  static List<CSVRecord> rows(String file) {
+  public static List<CSVRecord> rows(String file) {
     String path = "db/reference/" + file;
     try (InputStream in = ReferenceTable.class.getClassLoader().getResourceAsStream(path)) {
       if (in == null) {
@@ -40,7 +40,7 @@ final class ReferenceTable {
   }
 
   /** A cell as a number, 0 when it is empty. */
-  static double number(CSVRecord row, String column) {
+  public static double number(CSVRecord row, String column) {
     String cell = row.get(column);
     return cell.isEmpty() ? 0 : Double.parseDouble(cell);
   }
