@@ -1,0 +1,27 @@
+package org.barreltally.documents.internal;
+
+import com.lowagie.text.pdf.PdfContentByte;
+import java.util.List;
+
+/** Sets lines of type on a canvas. Positions in points from its lower left corner. */
+record Pen(PdfContentByte canvas, Faces faces) {
+
+  /** Sets one line beginning at a point of its base line. */
+  void line(String text, boolean bold, double size, double x, double y) {
+    canvas.beginText();
+    canvas.setFontAndSize(faces.of(bold).font(), (float) size);
+    canvas.setTextMatrix((float) x, (float) y);
+    canvas.showText(Faces.fromLeft(text));
+    canvas.endText();
+  }
+
+  /** Sets lines below each other, the first right under {@code top}. */
+  void block(List<TextBlock.Set> lines, double x, double top) {
+    double y = top;
+    for (TextBlock.Set line : lines) {
+      Face face = faces.of(line.bold());
+      line(line.text(), line.bold(), line.size(), x, y - face.ascent() * line.size());
+      y -= line.height();
+    }
+  }
+}
