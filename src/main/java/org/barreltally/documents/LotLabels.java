@@ -24,7 +24,6 @@ import org.barreltally.refusal.InvalidField;
 public class LotLabels {
 
   private static final String PRODUCT = "Pure maple syrup";
-  private static final int ADDRESS_LINES_MAX = 8;
   private static final int JARS_MAX = 1000;
   private static final BigDecimal LARGEST_PANEL = BigDecimal.valueOf(5000);
 
@@ -134,15 +133,6 @@ public class LotLabels {
   private LabelText text(Lot lot, List<String> netContents, double leastHeight) {
     Instant now = days.now();
     Maker maker = makers.at(now);
-    if (maker.address().size() > ADDRESS_LINES_MAX) {
-      throw new InvalidField(
-          "address",
-          "The address has "
-              + maker.address().size()
-              + " lines; papers take at most "
-              + ADDRESS_LINES_MAX
-              + ".");
-    }
     List<String> facts = new ArrayList<>(List.of("Lot " + lot.code(), "Packed " + lot.madeOn()));
     if (maker.bestByMonths() != null) {
       facts.add("Best by " + lot.madeOn().plusMonths(maker.bestByMonths()));
@@ -153,7 +143,7 @@ public class LotLabels {
         netContents,
         leastHeight,
         maker.name(),
-        maker.address(),
+        maker.printedAddress(),
         facts,
         lot.code(),
         maker.lotAddress(lot.code()));

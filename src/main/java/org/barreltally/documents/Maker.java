@@ -1,6 +1,7 @@
 package org.barreltally.documents;
 
 import java.util.List;
+import org.barreltally.refusal.InvalidField;
 
 /**
  * Who stands on a paper, as the owner had set it when it was printed.
@@ -19,6 +20,26 @@ public record Maker(
 
   public Maker {
     address = List.copyOf(address);
+  }
+
+  private static final int ADDRESS_LINES_MAX = 8;
+
+  /**
+   * The address as it is printed.
+   *
+   * @throws InvalidField if it has more than 8 lines
+   */
+  List<String> printedAddress() {
+    if (address.size() > ADDRESS_LINES_MAX) {
+      throw new InvalidField(
+          "address",
+          "The address has "
+              + address.size()
+              + " lines; papers take at most "
+              + ADDRESS_LINES_MAX
+              + ".");
+    }
+    return address;
   }
 
   /** What the QR code of a lot says: where a buyer finds it, or only its code. */

@@ -23,6 +23,9 @@ import org.barreltally.measure.Unit;
 @ApplicationScoped
 public class Tags {
 
+  /** So much of each reason stands on a hold tag, in characters; a tag must never be refused. */
+  private static final int REASON_MAX = 160;
+
   private final Barrels barrels;
   private final Lots lots;
   private final HoldSteps holds;
@@ -62,7 +65,7 @@ public class Tags {
     lines.add(line("weight", "Net " + netWeight(barrel) + " on " + days.today()));
     lines.add(line("density", readings(lot)));
     lines.add(line("maker", maker.name()));
-    lines.add(line("address", String.join(", ", maker.address())));
+    lines.add(line("address", String.join(", ", maker.printedAddress())));
     return new TagText(false, tag, lines, tag, maker.lotAddress(lot.code()));
   }
 
@@ -93,7 +96,13 @@ public class Tags {
 
   private String because(HoldSteps.Step step, String begin) {
     LocalDate day = days.dateOf(step.at());
-    return begin + day + ": " + step.reason();
+    String reason = step.reason();
+    return begin
+        + day
+        + ": "
+        + (reason.length() <= REASON_MAX
+            ? reason
+            : reason.substring(0, REASON_MAX) + "… (the rest is in the book)");
   }
 
   private static String crop(Barrel barrel) {

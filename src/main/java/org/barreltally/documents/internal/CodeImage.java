@@ -46,6 +46,15 @@ record CodeImage(
         code.getHeight() + 2 * below);
   }
 
+  /**
+   * How far its quiet zone may reach over a margin that stays blank, points.
+   *
+   * @param module its width in points
+   */
+  double overlap(double module, double margin) {
+    return Math.min(left * module, margin);
+  }
+
   /** Draws it with its lower left corner, quiet zone included, at a point; sizes in points. */
   void draw(PdfContentByte canvas, double x, double y, double width, double height) {
     double module = width / across;

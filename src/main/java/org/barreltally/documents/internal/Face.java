@@ -35,10 +35,19 @@ final class Face {
     return font.getWidthPoint(text, 1);
   }
 
-  /** Of the letter o. */
+  /** Of the letter o over the base line. */
   double lowerCase() {
-    int[] box = font.getCharBBox('o');
-    return (box[3] - box[1]) / UNITS;
+    return top('o');
+  }
+
+  /** Of the letter H. */
+  double capitals() {
+    return top('H');
+  }
+
+  private double top(char letter) {
+    int[] box = font.getCharBBox(letter);
+    return box[3] / UNITS;
   }
 
   /** Of the highest letters and accents above the line. */

@@ -29,6 +29,9 @@ final class LabelFace {
   private static final double WIDEST_BAR = 0.95;
   private static final double LEAST_MODULE = 0.85;
   private static final double LARGEST_QR = 96;
+  private static final double LEAST_BARS = 9;
+  private static final double LEAST_TYPE = 5;
+  private static final double SHRINKS_BEFORE_WRAPPING = 0.75;
 
   private final Faces faces;
   private final LabelText text;
@@ -44,8 +47,8 @@ final class LabelFace {
     this.margin = Math.max(LEAST_MARGIN, 0.045 * Math.min(width, height));
   }
 
-  /** The net contents as they are set. */
-  private record Net(String words, double size) {}
+  /** The net contents as they are set, and how wide that is. */
+  private record Net(String words, double size, double width) {}
 
   /**
    * @throws TextDoesNotFit naming what is too long
@@ -53,34 +56,46 @@ final class LabelFace {
    */
   void draw(PdfContentByte canvas) {
     requireCovered();
-    Net net = net();
+    CodeImage bars = CodeImage.bars(text.lot());
+    Net net = net(bars);
     Pen pen = new Pen(canvas, faces);
-    Face bold = faces.bold();
-    double netLine = margin + bold.descent() * net.size();
+    double netLine = margin + faces.bold().descent() * net.size();
     pen.line(net.words(), true, net.size(), margin, netLine);
-    double foot = netLine + bold.ascent() * net.size();
+    double foot = bars(canvas, bars, net, netLine + faces.bold().ascent() * net.size());
 
-    foot = bars(canvas, bold.width(net.words()) * net.size(), foot) + GAP;
     CodeImage qr = CodeImage.qr(text.scanned());
     double side = Math.min(Math.min(height - margin - foot, 0.32 * inner()), LARGEST_QR);
-    if (side / qr.across() < LEAST_MODULE) {
+    double module = side / qr.across();
+    if (module < LEAST_MODULE) {
       throw new TextDoesNotFit("sheet", "There is no room for a QR code that can be scanned.");
     }
-    qr.draw(canvas, width - margin - side, height - margin - side, side, side);
-    words(pen, inner() - side - GAP, height - margin - foot);
+    double over = qr.overlap(module, margin);
+    qr.draw(canvas, width - margin - side + over, height - margin - side + over, side, side);
+    words(pen, inner() - side + over, height - margin - foot);
   }
 
   private double inner() {
     return width - 2 * margin;
   }
 
-  private Net net() {
-    double least = text.leastHeight() / faces.bold().lowerCase();
+  /**
+   * The fullest way to say them beside the bars, in good size or the least; else above the bars.
+   */
+  private Net net(CodeImage bars) {
+    Face bold = faces.bold();
+    double least = text.leastHeight() / bold.lowerCase();
     double good = Math.max(least, Math.min(0.13 * height, 22));
+    for (double size : new double[] {good, least}) {
+      String fullest = text.netContents().get(0);
+      Net net = new Net(fullest, size, bold.width(fullest) * size);
+      if (beside(bars, net) >= GOOD_BAR) {
+        return net;
+      }
+    }
     for (String way : text.netContents()) {
-      double size = Math.min(good, inner() / faces.bold().width(way));
+      double size = Math.min(good, inner() / bold.width(way));
       if (size >= least) {
-        return new Net(way, size);
+        return new Net(way, size, bold.width(way) * size);
       }
     }
     throw new TextDoesNotFit(
@@ -92,28 +107,34 @@ final class LabelFace {
             text.leastHeight() / POINTS_PER_INCH));
   }
 
+  /** The width of one bar if they stand beside the net contents. */
+  private double beside(CodeImage bars, Net net) {
+    return Math.min(WIDEST_BAR, (inner() + margin - net.width() - GAP) / bars.across());
+  }
+
   /** Draws the bars beside the net contents if there is room, else above; the new foot. */
-  private double bars(PdfContentByte canvas, double netWidth, double foot) {
-    CodeImage bars = CodeImage.bars(text.lot());
-    double beside = Math.min(WIDEST_BAR, (inner() - netWidth - GAP) / bars.across());
+  private double bars(PdfContentByte canvas, CodeImage bars, Net net, double top) {
+    double beside = beside(bars, net);
     if (beside >= GOOD_BAR) {
-      double high = Math.max(foot - margin, Math.min(0.2 * height, 28));
+      double high = Math.max(top - margin, Math.min(0.2 * height, 28));
       double wide = beside * bars.across();
-      bars.draw(canvas, width - margin - wide, margin, wide, high);
-      return Math.max(foot, margin + high);
+      double right = width - margin + bars.overlap(beside, margin);
+      bars.draw(canvas, right - wide, margin, wide, high);
+      return Math.max(top, margin + high) + GAP;
     }
-    double module = Math.min(WIDEST_BAR, inner() / bars.across());
+    double module = Math.min(WIDEST_BAR, (inner() + margin) / bars.across());
     if (module < LEAST_BAR) {
       throw new TextDoesNotFit("sheet", "There is no room for bars that can be scanned.");
     }
-    double high = Math.max(9, Math.min(0.13 * height, 24));
-    bars.draw(canvas, margin, foot + 1, module * bars.across(), high);
-    return foot + 1 + high;
+    double high = Math.max(LEAST_BARS, Math.min(0.13 * height, 24));
+    double left = margin - bars.overlap(module, margin);
+    bars.draw(canvas, left, top + 2, module * bars.across(), high);
+    return top + 2 + high + GAP;
   }
 
   private void words(Pen pen, double room, double high) {
     TextBlock block = new TextBlock(faces, room, high);
-    List<TextBlock.Set> lines;
+    List<TextBlock.Line> lines;
     try {
       lines = block.fit(wordings(text.address(), text.facts()));
     } catch (TextDoesNotFit lineByLine) {
@@ -128,13 +149,20 @@ final class LabelFace {
 
   private List<Wording> wordings(List<String> address, List<String> facts) {
     List<Wording> all = new ArrayList<>();
-    all.add(new Wording("sheet", text.product(), true, Math.min(0.13 * height, 26), 7));
-    all.add(new Wording("sheet", text.grade(), false, Math.min(0.1 * height, 18), 6));
+    all.add(wording("sheet", text.product(), true, Math.min(0.13 * height, 26), 7));
+    all.add(wording("sheet", text.grade(), false, Math.min(0.1 * height, 18), 6));
     double small = Math.min(0.072 * height, 12);
-    all.add(new Wording("maker", text.maker(), true, small, 5));
-    address.forEach(line -> all.add(new Wording("address", line, false, small, 5)));
-    facts.forEach(line -> all.add(new Wording("lot", line, false, small, 5)));
+    all.add(wording("maker", text.maker(), true, small, LEAST_TYPE));
+    address.forEach(line -> all.add(wording("address", line, false, small, LEAST_TYPE)));
+    facts.forEach(line -> all.add(wording("lot", line, false, small, LEAST_TYPE)));
     return all;
+  }
+
+  private static Wording wording(
+      String field, String text, boolean bold, double preferred, double least) {
+    double good = Math.max(preferred, least);
+    return new Wording(
+        field, text, bold, good, Math.max(least, SHRINKS_BEFORE_WRAPPING * good), least);
   }
 
   private void requireCovered() {

@@ -16,9 +16,9 @@ record Pen(PdfContentByte canvas, Faces faces) {
   }
 
   /** Sets lines below each other, the first right under {@code top}. */
-  void block(List<TextBlock.Set> lines, double x, double top) {
+  void block(List<TextBlock.Line> lines, double x, double top) {
     double y = top;
-    for (TextBlock.Set line : lines) {
+    for (TextBlock.Line line : lines) {
       Face face = faces.of(line.bold());
       line(line.text(), line.bold(), line.size(), x, y - face.ascent() * line.size());
       y -= line.height();

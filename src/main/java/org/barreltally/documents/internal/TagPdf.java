@@ -4,6 +4,7 @@ import com.lowagie.text.pdf.PdfContentByte;
 import java.util.ArrayList;
 import java.util.List;
 import org.barreltally.documents.TagText;
+import org.barreltally.documents.TextDoesNotFit;
 
 /** A tag to tie on: one page of 6 by 4 inches, large enough to be read from a few steps away. */
 public final class TagPdf {
@@ -52,7 +53,8 @@ public final class TagPdf {
     for (TagText.Line line : text.lines()) {
       boolean first = lines.isEmpty();
       faces.of(first).require(Faces.tidy(line.text()), line.field());
-      lines.add(new Wording(line.field(), line.text(), first, first ? FIRST : OTHERS, LEAST));
+      double size = first ? FIRST : OTHERS;
+      lines.add(new Wording(line.field(), line.text(), first, size, size, LEAST));
     }
     pen.block(new TextBlock(faces, inner - side, top - foot).fit(lines), MARGIN, top);
   }
@@ -64,11 +66,13 @@ public final class TagPdf {
       canvas.fill();
       canvas.setGrayFill(1);
     }
-    double inner = WIDTH - 2 * MARGIN;
-    List<TextBlock.Set> head =
-        new TextBlock(pen.faces(), inner, BAND - 8)
-            .fit(List.of(new Wording("tag", text.head(), true, HEAD, LEAST_HEAD)));
-    pen.block(head, MARGIN, HEIGHT - (BAND - TextBlock.height(head)) / 2);
+    Face bold = pen.faces().bold();
+    double size = Math.min(HEAD, (WIDTH - 2 * MARGIN) / bold.width(text.head()));
+    if (size < LEAST_HEAD) {
+      throw new TextDoesNotFit("tag", "“" + text.head() + "” is wider than the tag.");
+    }
+    double line = HEIGHT - (BAND + bold.capitals() * size) / 2;
+    pen.line(text.head(), true, size, MARGIN, line);
     canvas.setGrayFill(0);
   }
 }

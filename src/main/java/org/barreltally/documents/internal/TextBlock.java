@@ -5,17 +5,20 @@ import java.util.List;
 import org.barreltally.documents.TextDoesNotFit;
 
 /**
- * Texts set one below the other in a box. Type shrinks until all fits; what is still too long in
- * its least size is wrapped between words; what does not fit then is refused.
+ * Texts set one below the other in a box. A text too wide shrinks to a limit and is then wrapped
+ * between words; if all together are too high, all shrink to their least sizes; what does not fit
+ * then is refused.
  */
 final class TextBlock {
 
   private static final double LEADING = 1.15;
   private static final double STEP = 0.95;
-  private static final double SMALLEST = 0.3;
+  private static final double SMALLEST = 0.2;
+  private static final double ROUNDING = 1e-9;
+  private static final int MOST_SHOWN = 40;
 
   /** A line as it is set. */
-  record Set(String text, boolean bold, double size) {
+  record Line(String text, boolean bold, double size) {
     double height() {
       return size * LEADING;
     }
@@ -35,11 +38,11 @@ final class TextBlock {
   /**
    * @throws TextDoesNotFit naming what is too long
    */
-  List<Set> fit(List<Wording> texts) {
+  List<Line> fit(List<Wording> texts) {
     for (double scale = 1; scale > SMALLEST; scale *= STEP) {
-      List<Set> lines = new ArrayList<>();
+      List<Line> lines = new ArrayList<>();
       for (Wording text : texts) {
-        lines.addAll(set(text, scale));
+        lines.addAll(set(text, size(text, texts, scale)));
       }
       if (height(lines) <= height) {
         return lines;
@@ -49,50 +52,65 @@ final class TextBlock {
         tallest(texts), "All the lines together are higher than the label, in the smallest type.");
   }
 
-  static double height(List<Set> lines) {
-    return lines.stream().mapToDouble(Set::height).sum();
+  static double height(List<Line> lines) {
+    return lines.stream().mapToDouble(Line::height).sum();
   }
 
-  private List<Set> set(Wording wording, double scale) {
-    String text = Faces.tidy(wording.text());
-    double natural = faces.of(wording.bold()).width(text);
-    double size = Math.max(wording.least(), wording.preferred() * scale);
-    if (natural * size > width) {
-      size = Math.max(wording.least(), width / natural);
-    }
-    List<Set> lines = new ArrayList<>();
-    for (String line : wrap(text, wording, size)) {
-      lines.add(new Set(line, wording.bold(), size));
-    }
-    return lines;
+  /** One size for all texts that are sized alike: what the widest of them needs. */
+  private double size(Wording text, List<Wording> texts, double scale) {
+    double widest =
+        texts.stream().filter(text::likeSized).mapToDouble(this::natural).max().orElseThrow();
+    double whole = Math.max(text.wrapping(), Math.min(text.preferred(), width / widest));
+    double longestWord =
+        texts.stream().filter(text::likeSized).mapToDouble(this::longestWord).max().orElseThrow();
+    return Math.max(text.least(), Math.min(whole * scale, width / longestWord));
   }
 
-  private List<String> wrap(String text, Wording wording, double size) {
+  private double natural(Wording text) {
+    return faces.of(text.bold()).width(Faces.tidy(text.text()));
+  }
+
+  private double longestWord(Wording text) {
+    double longest = 0;
+    for (String word : parts(Faces.tidy(text.text()))) {
+      longest = Math.max(longest, faces.of(text.bold()).width(word));
+    }
+    return longest;
+  }
+
+  private List<Line> set(Wording wording, double size) {
     Face face = faces.of(wording.bold());
-    double room = width / size + 1e-9;
-    List<String> lines = new ArrayList<>();
+    double room = width / size + ROUNDING;
+    List<Line> lines = new ArrayList<>();
     String line = "";
-    for (String word : text.split(" ")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
+    for (String part : parts(Faces.tidy(wording.text()))) {
+      String longer = line.isEmpty() ? part : line + " " + part;
       if (face.width(longer) <= room) {
         line = longer;
-      } else if (face.width(word) <= room) {
-        lines.add(line);
-        line = word;
-      } else {
+        continue;
+      }
+      if (face.width(part) > room) {
         throw new TextDoesNotFit(
             wording.field(),
-            "One word is wider than its place, in the smallest type: “" + cut(word) + "”.");
+            "“" + cut(part) + "” is wider than its place, even in the smallest type.");
       }
+      lines.add(new Line(line, wording.bold(), size));
+      line = part;
     }
-    lines.add(line);
+    lines.add(new Line(line, wording.bold(), size));
     return lines;
   }
 
-  /** The field of which most lines stand when all is as small as it may be. */
+  /** What is not parted at the end of a line: words, or facts set apart by a middle dot. */
+  private static String[] parts(String text) {
+    return text.contains(" · ") ? text.split("(?<= ·) ") : text.split(" ");
+  }
+
+  /** The field that takes most height when all is as small as it may be. */
   private String tallest(List<Wording> texts) {
     return texts.stream()
         .map(Wording::field)
+        .filter(field -> !field.equals("sheet"))
         .distinct()
         .max((a, b) -> Double.compare(leastHeight(texts, a), leastHeight(texts, b)))
         .orElse("sheet");
@@ -100,12 +118,12 @@ final class TextBlock {
 
   private double leastHeight(List<Wording> texts, String field) {
     return texts.stream()
-        .filter(t -> t.field().equals(field))
-        .mapToDouble(t -> height(set(t, 0)))
+        .filter(text -> text.field().equals(field))
+        .mapToDouble(text -> height(set(text, text.least())))
         .sum();
   }
 
   private static String cut(String word) {
-    return word.length() <= 40 ? word : word.substring(0, 40) + "…";
+    return word.length() <= MOST_SHOWN ? word : word.substring(0, MOST_SHOWN) + "…";
   }
 }
