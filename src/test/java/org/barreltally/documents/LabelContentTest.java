@@ -135,7 +135,7 @@ class LabelContentTest {
       int code = glyph.getCharacterCodes()[0];
       // normalized: of type 1000 high
       double top = ((PDVectorFont) glyph.getFont()).getNormalizedPath(code).getBounds2D().getMaxY();
-      return top / 1000 * glyph.getFontSizeInPt();
+      return top / 1000 * glyph.getFontSize();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

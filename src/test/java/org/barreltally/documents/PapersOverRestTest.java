@@ -1,7 +1,6 @@
 package org.barreltally.documents;
 
 import static org.barreltally.Owner.asks;
-import static org.barreltally.Owner.barrel;
 import static org.barreltally.Owner.newTag;
 import static org.barreltally.Owner.posts;
 import static org.barreltally.Owner.reads;
@@ -9,60 +8,29 @@ import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
-import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.zxing.BarcodeFormat;
 import io.quarkus.test.junit.QuarkusTest;
-import jakarta.inject.Inject;
-import java.sql.Connection;
-import java.sql.SQLException;
-import java.sql.Statement;
-import java.util.Map;
 import java.util.UUID;
-import javax.sql.DataSource;
-import org.barreltally.BookRows;
-import org.barreltally.Owner;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Papers as an owner asks for them: of a barrel, of the lot canned from it, held and released. */
 @QuarkusTest
 class PapersOverRestTest {
-
-  private static final String INSUFFICIENT_PRIVILEGE = "42501";
-
-  @Inject BookRows rows;
-  @Inject DataSource application;
 
   private String tag;
   private String lot;
 
   @BeforeEach
   void a_barrel_and_a_lot_of_pints() {
-    String drawn = newTag("L");
-    tag = newTag("L");
-    posts("/api/barrels", barrel(drawn, 2024, "2024-03-14", 486.5, 42.0, 66.9, 62)).statusCode(201);
-    posts("/api/barrels", barrel(tag, 2024, "2024-03-14", 486.5, 42.0, 66.9, 62)).statusCode(201);
-    lot =
-        posts(
-                "/api/canning/runs",
-                """
-                {'on': '2024-06-20', 'draws': [{'barrel': '%s', 'all': true}],
-                 'fillTemperature': {'value': 185, 'unit': 'degF'},
-                 'fills': [{'container': 'PT', 'count': 300}], 'transmittance': 57, 'taste': 'clean'}
-                """
-                    .formatted(drawn))
-            .statusCode(201)
-            .extract()
-            .path("lot");
+    PackedLot packed = PackedLot.ofPints();
+    tag = packed.tag();
+    lot = packed.lot();
   }
 
   @Test
@@ -99,7 +67,7 @@ class PapersOverRestTest {
 
   @Test
   void a_barrel_tag_says_what_is_in_it() throws Exception {
-    byte[] pdf = pdfAt("/api/barrels/" + tag + "/tag.pdf");
+    byte[] pdf = PackedLot.pdf("/api/barrels/" + tag + "/tag.pdf");
     String text = Page.text(pdf);
     assertTrue(text.contains(tag) && text.contains("Amber, rich taste"), text);
     assertTrue(text.contains("444.5 lb (201.6 kg)") && text.contains("66.9 °Bx"), text);
@@ -133,13 +101,6 @@ class PapersOverRestTest {
     assertTrue(Page.text(pdf("hold-tag.pdf")).contains("Again on " + today + ": Mouldy"));
     posts("/api/lots/" + lot + "/release", "{'reason': 'Tasted again'}").statusCode(200);
     pdf("labels.pdf?container=PT");
-  }
-
-  @Test
-  void a_barrel_held_or_drained_has_no_tag() {
-    posts("/api/barrels/" + tag + "/hold", "{'reason': 'Bung leaks'}").statusCode(200);
-    refusedAt("/api/barrels/" + tag + "/tag.pdf", 409, "lot-held", "tag");
-    refusedAt("/api/barrels/NOBODY/tag.pdf", 404, "unknown-barrel", null);
   }
 
   @Test
@@ -196,68 +157,6 @@ class PapersOverRestTest {
     reads(prints()).body("items.count", contains(7, 8));
   }
 
-  @ParameterizedTest(name = "{0} is refused naming {3}")
-  @CsvSource({
-    "container=PT&startAt=11,400,start-beyond-sheet,startAt",
-    "container=PT&startAt=0,400,start-beyond-sheet,startAt",
-    "container=PT&startAt=two,400,invalid-field,startAt",
-    "container=PT&count=1000000,400,invalid-field,count",
-    "container=PT&count=99999999999999,400,invalid-field,count",
-    "container=PT&count=0,400,invalid-field,count",
-    "container=PT&count=1.5,400,invalid-field,count",
-    "container=PT&sheet=nobody-1x1,400,unknown-label-sheet,sheet",
-    "container=PT&panelArea=0,400,invalid-field,panelArea",
-    "container=PT&panelArea=wide,400,invalid-field,panelArea",
-    "container=PT&panelArea=300&sheet=letter-3x10,422,text-does-not-fit,sheet",
-    "container=QT,422,not-packed-in-container,container",
-    "container=NONE,400,unknown-container,container",
-    "count=5,400,invalid-field,container"
-  })
-  void wrong_labels_are_refused(String query, int status, String code, String field) {
-    refused("labels.pdf?" + query, status, code, field);
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"", "&perCase=0", "&perCase=1001", "&perCase=dozen"})
-  void a_case_without_a_sensible_number_of_jars_is_refused(String perCase) {
-    refused("case-labels.pdf?container=PT" + perCase, 400, "invalid-field", "perCase");
-  }
-
-  @Test
-  void papers_of_an_unknown_lot_are_not_found() {
-    for (String paper :
-        new String[] {
-          "labels.pdf?container=PT",
-          "case-labels.pdf?container=PT&perCase=1",
-          "hold-tag.pdf",
-          "label-prints"
-        }) {
-      refusedAt("/api/lots/NOBODY/" + paper, 404, "unknown-lot", null);
-    }
-  }
-
-  @ParameterizedTest(name = "{0} is refused naming {3}")
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "{'container': 'PT'}|400|invalid-field|count",
-        "{'count': 5}|400|invalid-field|container",
-        "{'container': 'PT', 'count': 1000000}|400|invalid-field|count",
-        "{'container': 'PT', 'count': 5, 'startAt': 11}|400|start-beyond-sheet|startAt",
-        "{'container': 'PT', 'count': 5, 'sheet': 'nobody'}|400|unknown-label-sheet|sheet",
-        "{'container': 'PT', 'count': 5, 'reprintOf': '017f22e2-79b0-7cc3-98c4-dc0c0c07398f', 'reason': 'x'}|400|unknown-label-print|reprintOf",
-        "{'container': 'PT', 'count': '5'}|400|wrong-type|count",
-        "{'container': 'PT', 'count': 5, 'color': 'red'}|400|unknown-field|color"
-      })
-  void a_wrong_print_is_refused_and_not_logged(String said, int status, String code, String field) {
-    Map<String, String> before = rows.fingerprint();
-    posts(prints(), said)
-        .statusCode(status)
-        .body("code", equalTo(code))
-        .body("errors.field", hasItem(field));
-    assertEquals(before.get("label_prints"), rows.fingerprint().get("label_prints"));
-  }
-
   @Test
   void the_owner_adds_a_sheet_and_prints_on_it() throws Exception {
     String code = newTag("own-").toLowerCase(java.util.Locale.ROOT);
@@ -288,23 +187,7 @@ class PapersOverRestTest {
     posts("/api/label-sheets", "{}")
         .statusCode(400)
         .body("errors.field", hasItems("code", "paper", "unit", "rows", "labelWidth", "gapDown"));
-    refusedAt("/api/label-sheets/nobody", 404, "unknown-label-sheet", null);
-  }
-
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "UPDATE label_prints SET pieces = 1",
-        "DELETE FROM label_prints",
-        "UPDATE label_sheets SET columns = 1"
-      })
-  void what_was_printed_is_not_changed(String change) throws SQLException {
-    try (Connection connection = application.getConnection();
-        Statement statement = connection.createStatement()) {
-      SQLException refused =
-          assertThrows(SQLException.class, () -> statement.executeUpdate(change));
-      assertEquals(INSUFFICIENT_PRIVILEGE, refused.getSQLState());
-    }
+    PackedLot.refused("/api/label-sheets/nobody", 404, "unknown-label-sheet", null);
   }
 
   @Test
@@ -327,27 +210,10 @@ class PapersOverRestTest {
   }
 
   private byte[] pdf(String paper) {
-    return pdfAt("/api/lots/" + lot + "/" + paper);
-  }
-
-  private static byte[] pdfAt(String path) {
-    return Owner.reads(path).contentType("application/pdf").extract().asByteArray();
+    return PackedLot.pdf("/api/lots/" + lot + "/" + paper);
   }
 
   private void refused(String paper, int status, String code, String field) {
-    refusedAt("/api/lots/" + lot + "/" + paper, status, code, field);
-  }
-
-  private static void refusedAt(String path, int status, String code, String field) {
-    var answer =
-        asks()
-            .get(path)
-            .then()
-            .statusCode(status)
-            .contentType("application/problem+json")
-            .body("code", equalTo(code));
-    if (field != null) {
-      answer.body("errors.field", hasItem(field));
-    }
+    PackedLot.refused("/api/lots/" + lot + "/" + paper, status, code, field);
   }
 }
