@@ -61,6 +61,8 @@ class ArchitectureTest {
           .definedBy(ROOT + "watch..")
           .layer("documents")
           .definedBy(ROOT + "documents..")
+          .layer("netcontents")
+          .definedBy(ROOT + "netcontents..")
           .layer("start")
           .definedBy(ROOT + "start..")
           .whereLayer("refusal")
@@ -72,7 +74,7 @@ class ArchitectureTest {
           .whereLayer("web")
           .mayOnlyAccessLayers("refusal", "measure", "pricing", "people")
           .whereLayer("settings")
-          .mayOnlyAccessLayers("refusal", "measure", "web")
+          .mayOnlyAccessLayers("refusal", "measure", "ledger", "web")
           .whereLayer("ledger")
           .mayOnlyAccessLayers("refusal", "measure", "web")
           .whereLayer("lots")
@@ -100,6 +102,9 @@ class ArchitectureTest {
               "refusal", "measure", "settings", "ledger", "lots", "barrels", "supplies", "web")
           .whereLayer("documents")
           .mayOnlyBeAccessedByLayers("start")
+          .whereLayer("netcontents")
+          .mayOnlyAccessLayers(
+              "refusal", "measure", "settings", "ledger", "lots", "containers", "canning", "web")
           .whereLayer("start")
           .mayNotBeAccessedByAnyLayer();
 
@@ -131,7 +136,9 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule no_cycles_inside_the_domain =
       slices()
-          .matching(ROOT + "(ledger|lots|barrels|canning|stock|supplies|bulk|watch)..")
+          .matching(
+              ROOT
+                  + "(settings|ledger|lots|barrels|canning|stock|supplies|bulk|watch|netcontents)..")
           .should()
           .beFreeOfCycles();
 

@@ -9,7 +9,6 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import org.barreltally.refusal.InvalidField;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** The farm's calendar: what day it is, and which instant stands for a day in the book. */
 @ApplicationScoped
@@ -21,13 +20,11 @@ public class Days {
   private static final LocalDate LATEST = LocalDate.of(2999, 12, 31);
 
   private final Clock clock;
-  private final ZoneId zone;
+  private final FarmZone zones;
 
-  public Days(
-      Clock clock,
-      @ConfigProperty(name = "barreltally.time-zone", defaultValue = "UTC") ZoneId zone) {
+  public Days(Clock clock, FarmZone zones) {
     this.clock = clock;
-    this.zone = zone;
+    this.zones = zones;
   }
 
   /** Now, as exactly as PostgreSQL keeps it (microseconds). */
@@ -37,17 +34,20 @@ public class Days {
 
   /** The farm's date now. */
   public LocalDate today() {
-    return LocalDate.ofInstant(clock.instant(), zone);
+    return dateOf(clock.instant());
   }
 
-  /** The farm's date at an instant; its year is the year a movement is booked in. */
+  /**
+   * The farm's date at an instant, in the zone that held then; its year is the year a movement is
+   * booked in.
+   */
   public LocalDate dateOf(Instant instant) {
-    return LocalDate.ofInstant(instant, zone);
+    return LocalDate.ofInstant(instant, zones.zoneAt(instant));
   }
 
   /** The instant at which a day of the farm begins. */
   public Instant beginning(LocalDate day) {
-    return day.atStartOfDay(zone).toInstant();
+    return day.atStartOfDay(zoneOn(day)).toInstant();
   }
 
   /**
@@ -55,7 +55,7 @@ public class Days {
    * past.
    */
   public Instant during(LocalDate day) {
-    Instant noon = day.atTime(LocalTime.NOON).atZone(zone).toInstant();
+    Instant noon = day.atTime(LocalTime.NOON).atZone(zoneOn(day)).toInstant();
     Instant now = now();
     return noon.isAfter(now) ? now : noon;
   }
@@ -108,5 +108,10 @@ public class Days {
       throw new InvalidField(field, "The time " + at + " is before 1900. Check the year.");
     }
     return at.truncatedTo(ChronoUnit.MICROS);
+  }
+
+  /** The zone that held about noon UTC of a day. */
+  private ZoneId zoneOn(LocalDate day) {
+    return zones.zoneAt(day.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC));
   }
 }

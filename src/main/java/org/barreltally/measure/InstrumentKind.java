@@ -28,7 +28,7 @@ public enum InstrumentKind {
   }
 
   /** The unit of its readings inside; null for the color meter. */
-  Unit base() {
+  public Unit base() {
     return base;
   }
 

@@ -37,6 +37,20 @@ public record Instruments(Map<InstrumentKind, Double> halfWidths) {
   }
 
   /**
+   * These instruments, one of them with another half width as the owner gives it; a width in °F or
+   * °C is a difference of temperatures. Not for the color meter, whose points are plain numbers.
+   *
+   * @throws UnitMismatch when the instrument does not measure in that unit
+   */
+  public Instruments with(InstrumentKind kind, Quantity halfWidth) {
+    if (kind.base() == null) {
+      throw new IllegalArgumentException(kind + " reads plain numbers");
+    }
+    double width = halfWidth.unit().convertDifference(halfWidth.value().doubleValue(), kind.base());
+    return with(kind, width);
+  }
+
+  /**
    * A reading with its standard uncertainty, in g, mL, °C or °Bx. A reading in °Bé becomes the °Bx
    * of the same specific gravity. Not for the color meter: see {@link #readTransmittance}.
    *

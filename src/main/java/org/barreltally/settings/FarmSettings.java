@@ -1,39 +1,90 @@
 package org.barreltally.settings;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.UUID;
+import org.barreltally.ledger.FarmZone;
 import org.barreltally.measure.Instruments;
 import org.barreltally.measure.Jurisdiction;
 import org.barreltally.measure.Quantity;
-import org.barreltally.measure.Unit;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.barreltally.settings.internal.SettingRows;
 
 /**
- * The settings a fresh installation has: US federal limits, usual instruments, capping at 180 °F.
+ * What the owner sets for the farm. Every change is dated and nothing is overwritten, and a change
+ * cannot begin in the past: what held at an instant that has passed holds for it for ever, so
+ * papers of that day come out the same when they are printed again.
  */
 @ApplicationScoped
-public class FarmSettings {
+public class FarmSettings implements FarmZone {
 
-  private final String jurisdiction;
+  private final KnownSettings known;
+  private final SettingRows rows;
+  private final Clock clock;
 
-  public FarmSettings(
-      @ConfigProperty(name = "barreltally.jurisdiction", defaultValue = "us-federal")
-          String jurisdiction) {
-    this.jurisdiction = jurisdiction;
+  FarmSettings(KnownSettings known, SettingRows rows, Clock clock) {
+    this.known = known;
+    this.rows = rows;
+    this.clock = clock;
   }
 
+  /** The settings that hold now. */
+  public SettingsAt now() {
+    return at(clock.instant());
+  }
+
+  /** The settings that hold at an instant, past or to come as far as it is settled. */
+  public SettingsAt at(Instant instant) {
+    return known.timeline().at(instant);
+  }
+
+  /** Whose limits apply now. */
   public Jurisdiction jurisdiction() {
-    return Jurisdiction.of(jurisdiction);
+    return now().jurisdiction();
   }
 
+  /** How far the instruments may be off now. */
   public Instruments instruments() {
-    return Instruments.usual();
+    return now().instruments();
+  }
+
+  /** The least temperature of the syrup when a jar is capped, as it holds now. */
+  public Quantity cappingTemperature() {
+    return now().cappingTemperature();
+  }
+
+  @Override
+  public ZoneId zoneAt(Instant instant) {
+    return at(instant).zone();
   }
 
   /**
-   * The least temperature of the syrup when a jar is capped. Packing guides ask for at least 180 °F
-   * (Ontario packing guide D.6); local rules decide.
+   * Changes settings from an instant on, in a transaction of its own.
+   *
+   * @return all settings as they hold from then
+   * @throws org.barreltally.refusal.InvalidField naming every field that needs mending
+   * @throws org.barreltally.measure.UnknownJurisdiction if its limits are not in the tables
+   * @throws ChangeBackdated if it is to begin in the past
    */
-  public Quantity cappingTemperature() {
-    return Quantity.of(180, Unit.DEGF);
+  public MakerSettings change(SettingsChange change) {
+    SettingsRules.check(change);
+    Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+    Instant from =
+        change.validFrom() == null ? now : change.validFrom().truncatedTo(ChronoUnit.MICROS);
+    if (from.isBefore(now)) {
+      throw new ChangeBackdated(from, now);
+    }
+    QuarkusTransaction.requiringNew().run(() -> rows.add(change, from, now));
+    known.forget();
+    return at(from).said();
+  }
+
+  /** Changes in the order of their recording, newest first, before an id, at most so many. */
+  public List<SettingRecord> history(UUID before, int limit) {
+    return rows.newest(before, limit);
   }
 }

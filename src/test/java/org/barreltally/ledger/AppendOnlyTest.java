@@ -39,7 +39,10 @@ class AppendOnlyTest {
           "barrel_readings",
           "canning_runs",
           "stock_count_lines",
-          "purchases");
+          "purchases",
+          "settings",
+          "net_contents_checks",
+          "allowed_variations");
 
   @Inject DataSource application;
 
@@ -62,6 +65,8 @@ class AppendOnlyTest {
           case "reservation_steps" -> "pieces";
           case "lot_parents" -> "grams";
           case "stock_count_lines" -> "counted";
+          case "settings" -> "value";
+          case "allowed_variations" -> "said";
           default -> "lot";
         };
     return column + " = " + column;

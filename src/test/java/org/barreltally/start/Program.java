@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.IOException;
+import java.net.BindException;
 import java.net.HttpURLConnection;
 import java.net.InetAddress;
 import java.net.ServerSocket;
@@ -16,6 +17,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 
@@ -59,10 +61,20 @@ final class Program implements AutoCloseable {
     return Map.of("BARRELTALLY_DATA", folder.toString());
   }
 
+  /**
+   * A free port below those that systems hand to outgoing connections (32768 and up on Linux, 49152
+   * and up elsewhere). Among those, the question whether the program answers yet could be given the
+   * very port it asks, and so take it from the program.
+   */
   static int freePort() throws IOException {
-    try (ServerSocket socket = new ServerSocket(0)) {
-      return socket.getLocalPort();
+    for (int port : new Random().ints(1000, 20_000, 32_000).toArray()) {
+      try (ServerSocket socket = new ServerSocket(port)) {
+        return socket.getLocalPort();
+      } catch (BindException taken) {
+        continue;
+      }
     }
+    return fail("no free port");
   }
 
   int port() {

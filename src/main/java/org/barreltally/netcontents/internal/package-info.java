@@ -1,0 +1,2 @@
+/** Checks and allowed variations in the database; for this capability alone. */
+package org.barreltally.netcontents.internal;

@@ -1,0 +1,2 @@
+/** Net contents over REST. */
+package org.barreltally.netcontents.rest;

@@ -1,0 +1,2 @@
+/** Settings in the database; for this capability alone. */
+package org.barreltally.settings.internal;

@@ -1,0 +1,2 @@
+/** Settings over REST. */
+package org.barreltally.settings.rest;
