@@ -13,10 +13,11 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.barreltally.documents.internal.SheetRows;
 import org.barreltally.measure.ReferenceTable;
+import org.barreltally.settings.LabelSheetRule;
 
 /** The label sheets: those known at a fresh start, and the owner's. A sheet never changes. */
 @ApplicationScoped
-public class LabelSheets {
+public class LabelSheets implements LabelSheetRule {
 
   private static final Map<String, LabelSheet> KNOWN = new TreeMap<>();
 
@@ -55,6 +56,12 @@ public class LabelSheets {
   @Transactional
   public LabelSheet named(String code, String field) {
     return find(code).orElseThrow(() -> new UnknownLabelSheet(code, field));
+  }
+
+  @Override
+  @Transactional
+  public void requireKnown(String code, String field) {
+    named(code, field);
   }
 
   /** Sheets by code, after a code (or null), at most so many. */

@@ -3,7 +3,6 @@ package org.barreltally.documents;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.math.BigDecimal;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +17,7 @@ import org.barreltally.lots.Lots;
 import org.barreltally.lots.NotGraded;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.refusal.InvalidField;
+import org.barreltally.settings.FarmSettings;
 
 /** What stands on the labels of a lot's jars and of cases of them. */
 @ApplicationScoped
@@ -31,7 +31,7 @@ public class LotLabels {
   private final Items items;
   private final Containers containers;
   private final LabelSheets sheets;
-  private final MakerOnPapers makers;
+  private final FarmSettings settings;
   private final Days days;
 
   LotLabels(
@@ -39,13 +39,13 @@ public class LotLabels {
       Items items,
       Containers containers,
       LabelSheets sheets,
-      MakerOnPapers makers,
+      FarmSettings settings,
       Days days) {
     this.lots = lots;
     this.items = items;
     this.containers = containers;
     this.sheets = sheets;
-    this.makers = makers;
+    this.settings = settings;
     this.days = days;
   }
 
@@ -55,7 +55,7 @@ public class LotLabels {
    * @throws UnknownLabelSheet naming sheet
    */
   public LabelSheet sheet(String code) {
-    String owners = makers.at(days.now()).labelSheet();
+    String owners = Maker.at(days.now(), settings).labelSheet();
     String usual = owners == null ? LabelSheet.USUAL : owners;
     return sheets.named(code == null ? usual : code, "sheet");
   }
@@ -82,7 +82,8 @@ public class LotLabels {
     double inches =
         panel == null ? TypeHeight.guessedPanel(size.netContents()) : panel.doubleValue();
     double least = TypeHeight.least(Math.max(inches, sheet.squareInches()));
-    return text(packed, NetContents.ways(size.netContents()), least);
+    Maker maker = Maker.at(days.now(), settings);
+    return text(packed, maker, NetContents.ways(size.netContents(), maker.habit()), least);
   }
 
   /**
@@ -99,11 +100,12 @@ public class LotLabels {
       throw new InvalidField(
           "perCase", "Say how many jars are in a case, a whole number from 1 to " + JARS_MAX + ".");
     }
+    Maker maker = Maker.at(days.now(), settings);
     List<String> ways =
-        NetContents.ways(size.netContents()).stream()
+        NetContents.ways(size.netContents(), maker.habit()).stream()
             .map(way -> String.format(Locale.ROOT, "%d × %s", perCase, way))
             .toList();
-    return text(packed, ways, TypeHeight.least(sheet.squareInches()));
+    return text(packed, maker, ways, TypeHeight.least(sheet.squareInches()));
   }
 
   private Container size(String container) {
@@ -130,9 +132,8 @@ public class LotLabels {
     return lot;
   }
 
-  private LabelText text(Lot lot, List<String> netContents, double leastHeight) {
-    Instant now = days.now();
-    Maker maker = makers.at(now);
+  private static LabelText text(
+      Lot lot, Maker maker, List<String> netContents, double leastHeight) {
     List<String> facts = new ArrayList<>(List.of("Lot " + lot.code(), "Packed " + lot.madeOn()));
     if (maker.bestByMonths() != null) {
       facts.add("Best by " + lot.madeOn().plusMonths(maker.bestByMonths()));
@@ -143,7 +144,7 @@ public class LotLabels {
         netContents,
         leastHeight,
         maker.name(),
-        maker.printedAddress(),
+        maker.address(),
         facts,
         lot.code(),
         maker.lotAddress(lot.code()));

@@ -1,7 +1,10 @@
 package org.barreltally.documents;
 
+import java.time.Instant;
 import java.util.List;
-import org.barreltally.refusal.InvalidField;
+import org.barreltally.settings.FarmSettings;
+import org.barreltally.settings.MakerSettings;
+import org.barreltally.settings.UnitHabit;
 
 /**
  * Who stands on a paper, as the owner had set it when it was printed.
@@ -10,36 +13,30 @@ import org.barreltally.refusal.InvalidField;
  * @param bestByMonths after packing; null where labels carry no best-by date
  * @param publicAddress where a buyer finds a lot, beginning with http; null where there is none
  * @param labelSheet used where a request names none; null for the usual one
+ * @param habit whose units stand first
  */
 public record Maker(
     String name,
     List<String> address,
     Integer bestByMonths,
     String publicAddress,
-    String labelSheet) {
+    String labelSheet,
+    UnitHabit habit) {
 
   public Maker {
     address = List.copyOf(address);
   }
 
-  private static final int ADDRESS_LINES_MAX = 8;
-
-  /**
-   * The address as it is printed.
-   *
-   * @throws InvalidField if it has more than 8 lines
-   */
-  List<String> printedAddress() {
-    if (address.size() > ADDRESS_LINES_MAX) {
-      throw new InvalidField(
-          "address",
-          "The address has "
-              + address.size()
-              + " lines; papers take at most "
-              + ADDRESS_LINES_MAX
-              + ".");
-    }
-    return address;
+  /** The maker as it was set at an instant, so that a paper printed again says what it said. */
+  static Maker at(Instant printed, FarmSettings settings) {
+    MakerSettings said = settings.at(printed).said();
+    return new Maker(
+        said.maker(),
+        said.address(),
+        said.bestByMonths(),
+        said.publicAddress(),
+        said.labelSheet(),
+        said.unitHabit());
   }
 
   /** What the QR code of a lot says: where a buyer finds it, or only its code. */

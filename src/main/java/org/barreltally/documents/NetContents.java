@@ -9,11 +9,12 @@ import java.util.TreeMap;
 import org.barreltally.measure.Dimension;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
+import org.barreltally.settings.UnitHabit;
 
 /**
- * How net contents are said in both unit systems: in the unit the owner filled by, then the other
- * to three significant digits, rounded down so that it never says more than there is (common
- * practice; your weights-and-measures office decides).
+ * How net contents are said in both unit systems, first in the owner's habit. The one the container
+ * is known by is exact, the other to three significant digits, rounded down so that it never says
+ * more than there is (common practice; your weights-and-measures office decides).
  */
 final class NetContents {
 
@@ -23,7 +24,7 @@ final class NetContents {
   private static final int DECIMALS_MAX = 3;
 
   /** By fluid ounces: what people call the size. */
-  private static final Map<BigDecimal, String> HABIT =
+  private static final Map<BigDecimal, String> CALLED =
       new TreeMap<>(
           Map.of(
               BigDecimal.valueOf(8), "½ pt",
@@ -34,17 +35,19 @@ final class NetContents {
   private NetContents() {}
 
   /** Ways to say it, the fullest first: {@code 16 fl oz (473 mL) · 1 pt, 16 fl oz (473 mL)}. */
-  static List<String> ways(Quantity contents) {
+  static List<String> ways(Quantity contents, UnitHabit habit) {
     if (contents.unit().dimension() != Dimension.VOLUME) {
       throw new IllegalArgumentException("not a volume: " + contents);
     }
     boolean metric = contents.unit() == Unit.ML || contents.unit() == Unit.L;
-    if (metric) {
-      return List.of(metric(contents, false) + " (" + customary(contents, true) + ")");
+    String inMetric = metric(contents, !metric);
+    String inCustomary = customary(contents, metric);
+    if (habit == UnitHabit.METRIC) {
+      return List.of(inMetric + " (" + inCustomary + ")");
     }
-    String both = customary(contents, false) + " (" + metric(contents, true) + ")";
-    String habit = HABIT.get(contents.in(Unit.FLOZ));
-    return habit == null ? List.of(both) : List.of(both + " · " + habit, both);
+    String both = inCustomary + " (" + inMetric + ")";
+    String called = CALLED.get(contents.in(Unit.FLOZ));
+    return called == null ? List.of(both) : List.of(both + " · " + called, both);
   }
 
   private static String metric(Quantity contents, boolean rounded) {

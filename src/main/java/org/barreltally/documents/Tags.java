@@ -18,6 +18,8 @@ import org.barreltally.lots.LotHeld;
 import org.barreltally.lots.Lots;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
+import org.barreltally.settings.FarmSettings;
+import org.barreltally.settings.UnitHabit;
 
 /** What stands on the tags of barrels and of what is held. */
 @ApplicationScoped
@@ -29,14 +31,14 @@ public class Tags {
   private final Barrels barrels;
   private final Lots lots;
   private final HoldSteps holds;
-  private final MakerOnPapers makers;
+  private final FarmSettings settings;
   private final Days days;
 
-  Tags(Barrels barrels, Lots lots, HoldSteps holds, MakerOnPapers makers, Days days) {
+  Tags(Barrels barrels, Lots lots, HoldSteps holds, FarmSettings settings, Days days) {
     this.barrels = barrels;
     this.lots = lots;
     this.holds = holds;
-    this.makers = makers;
+    this.settings = settings;
     this.days = days;
   }
 
@@ -57,15 +59,15 @@ public class Tags {
     if (lot.held()) {
       throw new LotHeld(lot.code(), "tag");
     }
-    Maker maker = makers.at(days.now());
+    Maker maker = Maker.at(days.now(), settings);
     List<TagText.Line> lines = new ArrayList<>();
     lines.add(line("grade", lot.grade() == null ? "Not graded yet" : lot.grade().words()));
     lines.add(line("lot", "Lot " + lot.code() + " · filled " + barrel.filledOn()));
     lines.add(line("season", crop(barrel)));
-    lines.add(line("weight", "Net " + netWeight(barrel) + " on " + days.today()));
+    lines.add(line("weight", "Net " + netWeight(barrel, maker.habit()) + " on " + days.today()));
     lines.add(line("density", readings(lot)));
     lines.add(line("maker", maker.name()));
-    lines.add(line("address", String.join(", ", maker.printedAddress())));
+    lines.add(line("address", String.join(", ", maker.address())));
     return new TagText(false, tag, lines, tag, maker.lotAddress(lot.code()));
   }
 
@@ -91,7 +93,7 @@ public class Tags {
     }
     lines.add(line("lot", "Do not draw, sell, give away or send it until it is released."));
     lines.add(line("lot", "Tag written " + days.today()));
-    return new TagText(true, "HOLD", lines, code, makers.at(days.now()).lotAddress(code));
+    return new TagText(true, "HOLD", lines, code, Maker.at(days.now(), settings).lotAddress(code));
   }
 
   private String because(HoldSteps.Step step, String begin) {
@@ -111,10 +113,14 @@ public class Tags {
   }
 
   /** As a scale reads in air, in both unit systems. */
-  private static String netWeight(Barrel barrel) {
+  private static String netWeight(Barrel barrel, UnitHabit habit) {
     Quantity weight =
         Quantity.rounded(barrel.syrup().weightInAir(barrel.grams().value()), Unit.G, 3);
-    return weight.to(Unit.LB, 1) + " (" + weight.to(Unit.KG, 1) + ")";
+    Quantity pounds = weight.to(Unit.LB, 1);
+    Quantity kilograms = weight.to(Unit.KG, 1);
+    return habit == UnitHabit.US
+        ? pounds + " (" + kilograms + ")"
+        : kilograms + " (" + pounds + ")";
   }
 
   private static String readings(Lot lot) {

@@ -15,6 +15,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
+import org.barreltally.settings.UnitHabit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,7 +34,8 @@ class LabelContentTest {
 
   @Test
   void the_qr_code_leads_to_the_lot_where_there_is_a_public_address() throws Exception {
-    Maker maker = new Maker("Any", List.of("Any"), null, "https://ridge.example/syrup/", null);
+    Maker maker =
+        new Maker("Any", List.of("Any"), null, "https://ridge.example/syrup/", null, UnitHabit.US);
     String address = maker.lotAddress(LabelFixture.LOT);
     assertEquals("https://ridge.example/syrup/lot/P260620-1", address);
     LabelText text =
@@ -75,13 +77,28 @@ class LabelContentTest {
         "1|gal|1 gal (3.78 L)",
         "5|gal|5 gal (18.9 L)",
         "12.5|floz|12.5 fl oz (369 mL)",
-        "250|mL|250 mL (8.45 fl oz)",
-        "1|L|1 L (33.8 fl oz)",
-        "20|L|20 L (5.28 gal)"
+        "250|mL|8.45 fl oz (250 mL)",
+        "1|L|33.8 fl oz (1 L)",
+        "20|L|5.28 gal (20 L)"
       })
   void net_contents_are_said_in_both_unit_systems_and_never_too_high(
       String number, String unit, String words) {
-    assertEquals(words, NetContents.ways(Quantity.of(number, Unit.of(unit))).get(0));
+    Quantity contents = Quantity.of(number, Unit.of(unit));
+    assertEquals(words, NetContents.ways(contents, UnitHabit.US).get(0));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "16|floz|473 mL (16 fl oz)",
+        "1|gal|3.78 L (1 gal)",
+        "250|mL|250 mL (8.45 fl oz)",
+        "1|L|1 L (33.8 fl oz)"
+      })
+  void whoever_thinks_in_litres_reads_them_first(String number, String unit, String words) {
+    Quantity contents = Quantity.of(number, Unit.of(unit));
+    assertEquals(List.of(words), NetContents.ways(contents, UnitHabit.METRIC));
   }
 
   /** 21 CFR 101.7, from memory, in points: a sixteenth of an inch is 4.5. */

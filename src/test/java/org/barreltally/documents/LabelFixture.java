@@ -3,6 +3,7 @@ package org.barreltally.documents;
 import java.util.List;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
+import org.barreltally.settings.UnitHabit;
 
 /** Labels of an invented sugarhouse. */
 final class LabelFixture {
@@ -23,7 +24,7 @@ final class LabelFixture {
     return new LabelText(
         "Pure maple syrup",
         "Amber, rich taste",
-        NetContents.ways(contents),
+        NetContents.ways(contents, UnitHabit.US),
         TypeHeight.least(TypeHeight.guessedPanel(contents)),
         maker,
         address,
