@@ -1,5 +1,6 @@
 package org.barreltally.documents;
 
+import org.barreltally.documents.internal.FormPdf;
 import org.barreltally.documents.internal.LabelPdf;
 import org.barreltally.documents.internal.TagPdf;
 
@@ -26,5 +27,15 @@ public final class Papers {
    */
   public static byte[] tag(TagText text) {
     return TagPdf.render(text);
+  }
+
+  /**
+   * One page of rows in columns.
+   *
+   * @throws TextDoesNotFit naming what is too long
+   * @throws CharacterNotCovered naming the character and its field
+   */
+  public static byte[] form(FormText text) {
+    return FormPdf.render(text);
   }
 }
