@@ -16,6 +16,12 @@ public interface AfterPosting {
    */
   default void posted(List<Movement> movements, Bundle write) {}
 
+  /**
+   * Before a movement is taken back: locks what {@link #posted} and {@link #reversed} will change,
+   * because whoever posted it locked that before the balances. Called by priority, highest first.
+   */
+  default void reversing(UUID original) {}
+
   /** After the posting of a reversal: which movement it took back. */
   default void reversed(UUID original) {}
 }

@@ -1,7 +1,7 @@
 package org.barreltally.ledger;
 
+import io.quarkus.arc.All;
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -29,14 +29,14 @@ public class Ledger {
   private final Days days;
   private final Ids ids;
   private final RecordedBy recordedBy;
-  private final Instance<AfterPosting> followers;
+  private final List<AfterPosting> followers;
 
   public Ledger(
       EntityManager entities,
       Days days,
       Ids ids,
       RecordedBy recordedBy,
-      Instance<AfterPosting> followers) {
+      @All List<AfterPosting> followers) {
     this.entities = entities;
     this.days = days;
     this.ids = ids;
@@ -123,6 +123,7 @@ public class Ledger {
           id,
           "what was poured together cannot be parted; weigh the vessel again or write syrup off");
     }
+    followers.forEach(follower -> follower.reversing(id));
     try {
       return post(
           new Movement(MovementKind.REVERSAL, (Instant) header[1], reason, opposite(id)), id);

@@ -1,6 +1,8 @@
 package org.barreltally.barrels.internal;
 
+import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
 import java.util.List;
 import java.util.UUID;
 import org.barreltally.ledger.AfterPosting;
@@ -14,6 +16,7 @@ import org.barreltally.ledger.Transfer;
  * some of it went to a run, a buyer or out, full otherwise. A reversal sets it back by itself.
  */
 @ApplicationScoped
+@Priority(2)
 public class FillingStates implements AfterPosting {
 
   /** Scalar subqueries, so that each balance is looked up by its key however many there are. */
@@ -33,6 +36,26 @@ public class FillingStates implements AfterPosting {
         WHERE i.id = ANY (?::uuid[]) AND i.container IS NULL) AS now
       WHERE f.id = now.id AND f.state <> now.state
       """;
+
+  private static final String LOCK =
+      """
+      SELECT f.id FROM fillings f WHERE f.lot IN (
+        SELECT i.lot FROM entries e JOIN items i ON i.id = e.item
+        WHERE e.movement = ? AND i.container IS NULL)
+      ORDER BY f.tag FOR UPDATE
+      """;
+
+  private final EntityManager entities;
+
+  FillingStates(EntityManager entities) {
+    this.entities = entities;
+  }
+
+  /** Whoever draws from vessels locks their fillings first, and their balances then. */
+  @Override
+  public void reversing(UUID original) {
+    new Bundle().ask(LOCK, row -> {}, original).send(entities);
+  }
 
   @Override
   public void posted(List<Movement> movements, Bundle write) {
