@@ -3,10 +3,10 @@ package org.barreltally.lots;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
-import java.sql.PreparedStatement;
 import java.util.List;
 import java.util.Map;
-import org.hibernate.Session;
+import org.barreltally.ledger.Bundle;
+import org.barreltally.ledger.Column;
 
 /** Which lots came from which. Every link counts, even a pint left in a vessel. */
 @ApplicationScoped
@@ -28,6 +28,12 @@ public class Family {
       SELECT p.child, p.parent, p.grams, p.share FROM lot_parents p JOIN line ON p.parent = line.lot
       """;
 
+  private static final String JOIN =
+      """
+      INSERT INTO lot_parents (child, parent, grams, share)
+        SELECT ?::text, p.* FROM unnest(?::text[], ?::bigint[], ?::float8[]) AS p
+      """;
+
   private final EntityManager entities;
 
   public Family(EntityManager entities) {
@@ -41,26 +47,21 @@ public class Family {
    */
   @Transactional
   public void join(String child, Map<String, Long> grams) {
-    entities.flush();
+    Bundle write = new Bundle();
+    join(child, grams, write);
+    write.send(entities);
+  }
+
+  /** As {@link #join(String, Map)}, together with other things; the lot must be known by then. */
+  void join(String child, Map<String, Long> grams, Bundle write) {
     double all = grams.values().stream().mapToLong(Long::longValue).sum();
-    entities
-        .unwrap(Session.class)
-        .doWork(
-            connection -> {
-              try (PreparedStatement insert =
-                  connection.prepareStatement(
-                      "INSERT INTO lot_parents (child, parent, grams, share) VALUES (?, ?, ?, ?)")) {
-                for (Map.Entry<String, Long> part : grams.entrySet()) {
-                  insert.setString(1, child);
-                  insert.setString(2, part.getKey());
-                  insert.setLong(3, part.getValue());
-                  // only unwashed vessels and nothing else: each is as likely
-                  insert.setDouble(4, all > 0 ? part.getValue() / all : 1.0 / grams.size());
-                  insert.addBatch();
-                }
-                insert.executeBatch();
-              }
-            });
+    write.add(
+        JOIN,
+        child,
+        Column.of("text", grams.keySet()),
+        Column.of("bigint", grams.values()),
+        // only unwashed vessels and nothing else: each is as likely
+        Column.of("float8", grams.values(), part -> all > 0 ? part / all : 1.0 / grams.size()));
   }
 
   /** Every link above a lot, up to the first barrels. */
