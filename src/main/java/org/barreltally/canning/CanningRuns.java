@@ -7,6 +7,7 @@ import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import org.barreltally.barrels.Draw;
 import org.barreltally.barrels.Drawing;
 import org.barreltally.barrels.Heels;
@@ -66,10 +67,11 @@ public class CanningRuns {
   /**
    * Stores a run and makes its lot.
    *
+   * @param also adds what else is to be written together with the run, once its sheet is known
    * @throws Refusal of the drawing, the reckoning or the rules; then nothing is stored
    */
   @Transactional
-  public PackSheet store(CanningOrder order) {
+  public PackSheet store(CanningOrder order, BiConsumer<PackSheet, Bundle> also) {
     LocalDate on = days.happened(order.on(), "on");
     checkSaid(order);
     ColorClass grade = grading.gradeOf(order.transmittance(), order.taste());
@@ -96,6 +98,7 @@ public class CanningRuns {
         new SheetWriter(order, reckoning)
             .write(lot.code(), grade, settings.jurisdiction(), cautions);
     book.keep(sheet, run.movement(), write);
+    also.accept(sheet, write);
     write.send(entities);
     if (heelTag != null) {
       heels.keep(heelTag, lot, run.syrup(), reckoning.weighedHeel(), on);

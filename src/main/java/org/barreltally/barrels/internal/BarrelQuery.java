@@ -23,6 +23,10 @@ import org.barreltally.measure.Uncertain;
 @ApplicationScoped
 public class BarrelQuery {
 
+  /**
+   * The balance is found by its item alone and its place compared then: all barrels stand in a few
+   * places, and a join over the place would read every balance in them.
+   */
   private static final String SELECT =
       """
       SELECT f.id, v.tag, v.kind, v.material, v.capacity_ml, f.place, f.filled_on, f.season, f.state,
@@ -35,7 +39,7 @@ public class BarrelQuery {
       FROM vessels v JOIN fillings f ON f.id = v.filling
         JOIN lots l ON l.code = f.lot
         JOIN items i ON i.lot = l.code AND i.container IS NULL
-        JOIN balances b ON b.item = i.id AND b.place = f.place
+        JOIN balances b ON b.item = i.id AND b.place IS NOT DISTINCT FROM f.place
       """;
 
   private static final String LOCK_FILLINGS =
