@@ -4,11 +4,11 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
 import java.math.BigDecimal;
-import java.sql.Date;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
 import org.barreltally.ledger.RecordedBy;
@@ -89,7 +89,7 @@ public class ShowLog {
             row ->
                 new Payment(
                     row.get(0, UUID.class),
-                    row.get(1, Date.class).toLocalDate(),
+                    row.get(1, LocalDate.class),
                     Money.rounded(row.get(2, BigDecimal.class), row.get(3, String.class)),
                     row.get(4, String.class)))
         .toList();
@@ -117,7 +117,7 @@ public class ShowLog {
         .toList();
   }
 
-  private java.util.stream.Stream<Tuple> rows(String sql, UUID show) {
+  private Stream<Tuple> rows(String sql, UUID show) {
     List<?> found =
         entities.createNativeQuery(sql, Tuple.class).setParameter("show", show).getResultList();
     return found.stream().map(Tuple.class::cast);
