@@ -10,6 +10,7 @@ import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
 import org.barreltally.ledger.Places;
 import org.barreltally.ledger.RecordedBy;
+import org.barreltally.pricing.PriceLists;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.settings.FarmSettings;
 import org.barreltally.shows.internal.ShowJson;
@@ -28,6 +29,7 @@ public class Bookings {
   private final Clashes clashes;
   private final Payments payments;
   private final Places places;
+  private final PriceLists priceLists;
   private final FarmSettings settings;
   private final Days days;
   private final Ids ids;
@@ -41,6 +43,7 @@ public class Bookings {
       Clashes clashes,
       Payments payments,
       Places places,
+      PriceLists priceLists,
       FarmSettings settings,
       Days days,
       Ids ids,
@@ -52,6 +55,7 @@ public class Bookings {
     this.clashes = clashes;
     this.payments = payments;
     this.places = places;
+    this.priceLists = priceLists;
     this.settings = settings;
     this.days = days;
     this.ids = ids;
@@ -63,6 +67,7 @@ public class Bookings {
    *
    * @param state applied, accepted, declined or paid; null for applied
    * @throws InvalidField naming every field that needs mending
+   * @throws org.barreltally.pricing.UnknownPriceList if there is no such price list
    * @throws EndsBeforeStart if the days are in the wrong order
    * @throws ShowClash if helper, vehicle or kit is at another show, unless that is allowed
    */
@@ -134,6 +139,9 @@ public class Bookings {
 
   private void check(Booking said) {
     BookingRules.check(said, settings.now().said().currency(), this::dayOf);
+    if (said.priceList() != null) {
+      priceLists.named(said.priceList(), "priceList");
+    }
   }
 
   private LocalDate dayOf(Instant at) {
