@@ -4,7 +4,6 @@ import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.util.List;
-import org.barreltally.pricing.Money;
 import org.barreltally.refusal.InvalidField;
 
 /**
@@ -42,12 +41,10 @@ public record Drawer(String name, List<Denomination> denominations, Cash total) 
         return new Cash(bounded(said.decimalValue()), null);
       }
       if (said.isObject()
-          && said.size() == 2
           && said.path("amount").isNumber()
-          && said.path("currency").isTextual()) {
-        Money money =
-            new Money(bounded(said.get("amount").decimalValue()), said.get("currency").textValue());
-        return new Cash(money.amount(), money.currency());
+          && said.size() == (said.path("currency").isTextual() ? 2 : 1)) {
+        return new Cash(
+            bounded(said.get("amount").decimalValue()), said.path("currency").textValue());
       }
       throw new InvalidField(
           "", "Give a number, or money such as {\"amount\": 20.00, \"currency\": \"USD\"}.");
@@ -61,7 +58,22 @@ public record Drawer(String name, List<Denomination> denominations, Cash total) 
     }
   }
 
+  /** A drawer as it may be told: by notes and coins, by a total, or simply as money. */
+  public record Told(
+      String name,
+      List<Denomination> denominations,
+      Cash total,
+      BigDecimal amount,
+      String currency) {}
+
+  /** What was told, money alone being the total. */
+  @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
+  public static Drawer of(Told told) {
+    Cash total = told.amount() == null ? told.total() : new Cash(told.amount(), told.currency());
+    return new Drawer(told.name(), told.denominations(), total);
+  }
+
   public Drawer {
-    denominations = denominations == null ? List.of() : List.copyOf(denominations);
+    denominations = denominations == null ? List.of() : denominations;
   }
 }

@@ -73,6 +73,10 @@ public class Drawers {
   }
 
   private void denomination(Drawer.Denomination one, String path, List<FieldError> errors) {
+    if (one == null) {
+      errors.add(new FieldError(path, "Give value and count."));
+      return;
+    }
     if (one.value() == null || one.value().amount().signum() <= 0) {
       errors.add(new FieldError(path + ".value", "Give what one note or coin is worth."));
     } else {
