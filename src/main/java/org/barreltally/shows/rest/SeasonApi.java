@@ -11,27 +11,22 @@ import org.barreltally.ledger.Days;
 import org.barreltally.pricing.Money;
 import org.barreltally.shows.Due;
 import org.barreltally.shows.Season;
-import org.barreltally.shows.ShowCalendar;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 
-/** The shows of a year, and all of them as a calendar. */
-@Path("/api")
+/** The shows of a year and what is due for them. */
+@Path("/api/shows")
 @Tag(name = "Shows")
 public class SeasonApi {
 
-  private static final String CALENDAR = "text/calendar;charset=UTF-8";
-
   private final Season season;
-  private final ShowCalendar calendar;
   private final Days days;
 
-  SeasonApi(Season season, ShowCalendar calendar, Days days) {
+  SeasonApi(Season season, Days days) {
     this.season = season;
-    this.calendar = calendar;
     this.days = days;
   }
 
@@ -42,7 +37,7 @@ public class SeasonApi {
   public record View(int year, LocalDate today, List<Due> due, List<Entry> shows) {}
 
   @GET
-  @Path("/shows/season")
+  @Path("/season")
   @Produces(MediaType.APPLICATION_JSON)
   @Operation(
       summary = "What is due next for the shows of a year",
@@ -74,28 +69,5 @@ public class SeasonApi {
         view.shows().stream()
             .map(e -> new Entry(ShowView.of(e.show()), e.paid(), e.onTable()))
             .toList());
-  }
-
-  @GET
-  @Path("/shows.ics")
-  @Produces(CALENDAR)
-  @Operation(
-      summary = "The shows as a calendar to subscribe to",
-      description =
-          "RFC 5545: each show, its set-up, and its deadlines, which alarm a week and a day before."
-              + " Shows stay in it for 400 days.")
-  @APIResponse(
-      responseCode = "200",
-      description = "The calendar",
-      content =
-          @Content(
-              mediaType = "text/calendar",
-              examples =
-                  @ExampleObject(
-                      name = "no shows",
-                      value =
-                          "BEGIN:VCALENDAR\nPRODID:-//Barreltally//Shows//EN\nVERSION:2.0\nEND:VCALENDAR")))
-  public String calendar() {
-    return calendar.text();
   }
 }
