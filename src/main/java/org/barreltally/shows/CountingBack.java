@@ -18,6 +18,8 @@ import org.barreltally.refusal.Refusal.FieldError;
 import org.barreltally.shows.internal.OutingLog;
 import org.barreltally.shows.internal.ShowRow;
 import org.barreltally.shows.internal.ToDoLog;
+import org.barreltally.stock.JarLine;
+import org.barreltally.stock.NamedJars;
 
 /**
  * Counts jars home from a show. A count is a fact: whatever does not fit is taken and listed to be

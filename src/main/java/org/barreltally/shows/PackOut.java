@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Instant;
 import java.util.List;
 import org.barreltally.pricing.Money;
+import org.barreltally.stock.JarLine;
 
 /**
  * Jars are packed out to a show's table.

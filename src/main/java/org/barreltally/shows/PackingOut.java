@@ -23,6 +23,7 @@ import org.barreltally.refusal.InvalidField;
 import org.barreltally.settings.FarmSettings;
 import org.barreltally.shows.internal.OutingLog;
 import org.barreltally.shows.internal.ShowRow;
+import org.barreltally.stock.NamedJars;
 
 /**
  * Packs jars out to a show. What was promised to the show is used up first; beyond that only what

@@ -20,6 +20,8 @@ import org.barreltally.measure.ColorClass;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.shows.internal.OutingLog;
 import org.barreltally.shows.internal.ShowRow;
+import org.barreltally.stock.JarLine;
+import org.barreltally.stock.NamedJars;
 
 /**
  * Jars swapped between two tables of the same day. It happened, so no count is too high: a table

@@ -3,6 +3,7 @@ package org.barreltally.shows;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import org.barreltally.stock.JarLine;
 
 /**
  * Jars go from one table to another.

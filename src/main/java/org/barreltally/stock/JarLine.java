@@ -1,4 +1,4 @@
-package org.barreltally.shows;
+package org.barreltally.stock;
 
 /**
  * Jars of one container and lot.
@@ -9,8 +9,8 @@ package org.barreltally.shows;
 public record JarLine(String container, String lot, Long count) {
 
   /** The most jars in one line; more is a slip of the pen. */
-  static final long COUNT_MAX = 1_000_000;
+  public static final long COUNT_MAX = 1_000_000;
 
   /** The most lines in one request. */
-  static final int LINES_MAX = 500;
+  public static final int LINES_MAX = 500;
 }

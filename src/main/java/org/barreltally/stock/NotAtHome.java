@@ -1,4 +1,4 @@
-package org.barreltally.shows;
+package org.barreltally.stock;
 
 import org.barreltally.refusal.Refusal;
 

@@ -1,4 +1,4 @@
-package org.barreltally.shows;
+package org.barreltally.stock;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
@@ -20,11 +20,10 @@ import org.barreltally.lots.LotHeld;
 import org.barreltally.lots.Lots;
 import org.barreltally.lots.UnknownLot;
 import org.barreltally.refusal.InvalidField;
-import org.barreltally.stock.NoSuchJars;
 
 /** Finds the jars that lines name by container and lot, and the rooms they go to. */
 @ApplicationScoped
-class NamedJars {
+public class NamedJars {
 
   private final Containers containers;
   private final Lots lots;
@@ -45,7 +44,7 @@ class NamedJars {
    * @throws UnknownLot if the book does not know the lot
    * @throws NoSuchJars if the lot was never packed in that size
    */
-  List<Item> locked(List<JarLine> lines, boolean heldMayGo) {
+  public List<Item> locked(List<JarLine> lines, boolean heldMayGo) {
     for (int n = 0; n < lines.size(); n++) {
       named(lines.get(n), "lines[" + n + "]");
     }
@@ -92,7 +91,7 @@ class NamedJars {
   }
 
   /** How many pieces of each item the lines name, together. */
-  static Map<Item, Long> together(List<Item> items, List<JarLine> lines) {
+  public static Map<Item, Long> together(List<Item> items, List<JarLine> lines) {
     Map<Item, Long> pieces = new LinkedHashMap<>();
     for (int n = 0; n < lines.size(); n++) {
       pieces.merge(items.get(n), lines.get(n).count(), Math::addExact);
@@ -101,7 +100,7 @@ class NamedJars {
   }
 
   /** How many pieces of each container and grade that is. */
-  static Map<String, Map<String, Long>> byPool(Map<Item, Long> pieces) {
+  public static Map<String, Map<String, Long>> byPool(Map<Item, Long> pieces) {
     Map<String, Map<String, Long>> pools = new TreeMap<>();
     pieces.forEach(
         (item, count) ->
@@ -116,7 +115,7 @@ class NamedJars {
    *
    * @throws InvalidField naming each count that is missing or out of its range
    */
-  static void counts(List<JarLine> lines) {
+  public static void counts(List<JarLine> lines) {
     if (lines == null || lines.isEmpty() || lines.size() > JarLine.LINES_MAX) {
       throw new InvalidField("lines", "Give 1 to " + JarLine.LINES_MAX + " lines.");
     }
@@ -138,7 +137,7 @@ class NamedJars {
    * @throws org.barreltally.ledger.UnknownPlace if there is none
    * @throws NotAtHome if it is a table or shop shelf
    */
-  String room(String code, String field) {
+  public String room(String code, String field) {
     Place place = places.own(Objects.requireNonNullElse(code, PlaceCode.COOL_ROOM), field);
     if (place.kind() != Place.Kind.HOME) {
       throw new NotAtHome(place.code(), field);

@@ -1,0 +1,35 @@
+package org.barreltally.shops;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import java.util.List;
+import java.util.UUID;
+
+/** What the book has on a shop's shelf. */
+@ApplicationScoped
+class Standing {
+
+  /** Jars of one lot and size, in pieces. */
+  record Jars(UUID item, String container, String lot, long count) {}
+
+  private final EntityManager entities;
+
+  Standing(EntityManager entities) {
+    this.entities = entities;
+  }
+
+  List<Jars> at(String place) {
+    List<?> rows =
+        entities
+            .createNativeQuery(
+                "SELECT b.item, i.container, i.lot, b.amount FROM balances b"
+                    + " JOIN items i ON i.id = b.item"
+                    + " WHERE b.place = :place AND b.amount > 0 ORDER BY i.container, i.lot")
+            .setParameter("place", place)
+            .getResultList();
+    return rows.stream()
+        .map(Object[].class::cast)
+        .map(c -> new Jars((UUID) c[0], (String) c[1], (String) c[2], (Long) c[3]))
+        .toList();
+  }
+}

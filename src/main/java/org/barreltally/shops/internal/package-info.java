@@ -1,0 +1,2 @@
+/** How shops are kept, for this capability alone. */
+package org.barreltally.shops.internal;

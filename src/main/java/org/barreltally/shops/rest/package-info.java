@@ -1,0 +1,2 @@
+/** Shops over REST. */
+package org.barreltally.shops.rest;
