@@ -43,7 +43,7 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 final class CalendarText {
 
   private static final String PRODUCT = "-//Barreltally//Shows//EN";
-  private static final Duration SET_UP_LASTS = Duration.ofHours(1);
+  private static final Duration TIMED_LASTS = Duration.ofHours(1);
   private static final List<TemporalAmount> BEFORE_DEADLINE =
       List.of(Period.ofDays(-7), Period.ofDays(-1));
   private static final List<TemporalAmount> BEFORE_SET_UP = List.of(Duration.ofHours(-12));
@@ -120,9 +120,9 @@ final class CalendarText {
     } else {
       ZonedDateTime from = when.at().atZone(zone);
       if (isUtc(zone)) {
-        during(event, when.at(), when.at().plus(SET_UP_LASTS));
+        during(event, when.at(), when.at().plus(TIMED_LASTS));
       } else {
-        during(event, from, from.plus(SET_UP_LASTS));
+        during(event, from, from.plus(TIMED_LASTS));
       }
     }
     if (show.state().binds()) {
