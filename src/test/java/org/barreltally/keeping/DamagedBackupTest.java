@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.barreltally.refusal.Refusal;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,8 +35,8 @@ class DamagedBackupTest {
 
   @TempDir Path folder;
 
-  private EmptyDatabase installation;
-  private Map<String, List<String>> before;
+  private static EmptyDatabase installation;
+  private static Map<String, List<String>> before;
 
   private interface Forging {
     Path in(Path folder) throws IOException;
@@ -52,13 +52,13 @@ class DamagedBackupTest {
       PlayedBook.play();
       good = Files.createTempDirectory("kept").resolve("good.zip");
       new Saving(EmptyDatabase.ofTheProgram()).save(good, Instant.now());
+      installation = EmptyDatabase.create().migratedTo(Restoring.look(good).schemaVersion());
+      before = installation.rows();
     }
-    installation = EmptyDatabase.create().migratedTo(Restoring.look(good).schemaVersion());
-    before = installation.rows();
   }
 
-  @AfterEach
-  void drop() throws Exception {
+  @AfterAll
+  static void drop() throws Exception {
     installation.close();
   }
 
