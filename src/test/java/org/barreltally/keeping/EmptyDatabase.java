@@ -15,7 +15,7 @@ import org.flywaydb.core.api.MigrationVersion;
 import org.postgresql.ds.PGSimpleDataSource;
 
 /** A database of its own on the test server, owned by the same role as the book of the tests. */
-final class EmptyDatabase implements AutoCloseable {
+public final class EmptyDatabase implements AutoCloseable {
 
   private static final String ROWS = "SELECT t::text FROM %s t ORDER BY 1";
   private static final String TABLES =
@@ -29,7 +29,7 @@ final class EmptyDatabase implements AutoCloseable {
   }
 
   /** A new one, in which no migration ran. */
-  static EmptyDatabase create() throws SQLException {
+  public static EmptyDatabase create() throws SQLException {
     EmptyDatabase made = new EmptyDatabase("kept_" + UUID.randomUUID().toString().substring(24));
     asAdministrator("CREATE DATABASE " + made.name + " OWNER " + setting("username"));
     return made;
@@ -40,7 +40,7 @@ final class EmptyDatabase implements AutoCloseable {
     return owned(setting("jdbc-url"));
   }
 
-  OwnedDatabase owned() {
+  public OwnedDatabase owned() {
     return owned(setting("jdbc-url").replaceFirst("[^/]*$", name));
   }
 
@@ -73,14 +73,14 @@ final class EmptyDatabase implements AutoCloseable {
     return this;
   }
 
-  void run(String sql) throws SQLException {
+  public void run(String sql) throws SQLException {
     try (Connection connection = owned().owner().getConnection();
         Statement statement = connection.createStatement()) {
       statement.execute(sql);
     }
   }
 
-  String value(String sql) throws SQLException {
+  public String value(String sql) throws SQLException {
     return column(owned(), sql).get(0);
   }
 
@@ -97,7 +97,7 @@ final class EmptyDatabase implements AutoCloseable {
     return rows;
   }
 
-  static List<String> column(OwnedDatabase database, String sql) throws SQLException {
+  public static List<String> column(OwnedDatabase database, String sql) throws SQLException {
     try (Connection connection = database.owner().getConnection();
         Statement statement = connection.createStatement();
         ResultSet rows = statement.executeQuery(sql)) {
