@@ -29,6 +29,7 @@ class ArchitectureTest {
   static final ArchRule capabilities_know_only_those_below_them =
       layeredArchitecture()
           .consideringOnlyDependenciesInLayers()
+          .withOptionalLayers(true)
           .layer("refusal")
           .definedBy(ROOT + "refusal..")
           .layer("measure")
@@ -63,6 +64,24 @@ class ArchitectureTest {
           .definedBy(ROOT + "documents..")
           .layer("netcontents")
           .definedBy(ROOT + "netcontents..")
+          .layer("documents")
+          .definedBy(ROOT + "documents..")
+          .layer("sugarbush")
+          .definedBy(ROOT + "sugarbush..")
+          .layer("shows")
+          .definedBy(ROOT + "shows..")
+          .layer("sales")
+          .definedBy(ROOT + "sales..")
+          .layer("gifts")
+          .definedBy(ROOT + "gifts..")
+          .layer("shares")
+          .definedBy(ROOT + "shares..")
+          .layer("shops")
+          .definedBy(ROOT + "shops..")
+          .layer("reconciliation")
+          .definedBy(ROOT + "reconciliation..")
+          .layer("keeping")
+          .definedBy(ROOT + "keeping..")
           .layer("start")
           .definedBy(ROOT + "start..")
           .whereLayer("refusal")
@@ -90,7 +109,7 @@ class ArchitectureTest {
           .mayOnlyAccessLayers(
               "refusal", "measure", "settings", "ledger", "lots", "containers", "barrels", "web")
           .whereLayer("pricing")
-          .mayOnlyAccessLayers("refusal", "measure")
+          .mayOnlyAccessLayers("refusal", "measure", "settings", "ledger", "containers", "web")
           .whereLayer("supplies")
           .mayOnlyAccessLayers(
               "refusal", "measure", "settings", "ledger", "containers", "canning", "web")
@@ -105,6 +124,73 @@ class ArchitectureTest {
           .whereLayer("netcontents")
           .mayOnlyAccessLayers(
               "refusal", "measure", "settings", "ledger", "lots", "containers", "canning", "web")
+          .whereLayer("documents")
+          .mayOnlyBeAccessedByLayers("start")
+          .whereLayer("sugarbush")
+          .mayOnlyAccessLayers(
+              "refusal", "measure", "settings", "ledger", "lots", "barrels", "pricing", "web")
+          .whereLayer("shows")
+          .mayOnlyAccessLayers(
+              "refusal",
+              "measure",
+              "settings",
+              "ledger",
+              "lots",
+              "containers",
+              "stock",
+              "pricing",
+              "sales",
+              "web")
+          .whereLayer("sales")
+          .mayOnlyAccessLayers(
+              "refusal",
+              "measure",
+              "settings",
+              "ledger",
+              "lots",
+              "containers",
+              "stock",
+              "pricing",
+              "web")
+          .whereLayer("gifts")
+          .mayOnlyAccessLayers(
+              "refusal",
+              "measure",
+              "settings",
+              "ledger",
+              "lots",
+              "containers",
+              "stock",
+              "pricing",
+              "shows",
+              "web")
+          .whereLayer("shares")
+          .mayOnlyAccessLayers(
+              "refusal",
+              "measure",
+              "settings",
+              "ledger",
+              "lots",
+              "containers",
+              "stock",
+              "pricing",
+              "sugarbush",
+              "web")
+          .whereLayer("shops")
+          .mayOnlyAccessLayers(
+              "refusal",
+              "measure",
+              "settings",
+              "ledger",
+              "lots",
+              "containers",
+              "stock",
+              "pricing",
+              "web")
+          .whereLayer("reconciliation")
+          .mayOnlyBeAccessedByLayers("documents", "start")
+          .whereLayer("keeping")
+          .mayOnlyBeAccessedByLayers("web", "start")
           .whereLayer("start")
           .mayNotBeAccessedByAnyLayer();
 
@@ -138,7 +224,8 @@ class ArchitectureTest {
       slices()
           .matching(
               ROOT
-                  + "(settings|ledger|lots|barrels|canning|stock|supplies|bulk|watch|netcontents)..")
+                  + "(settings|ledger|lots|barrels|canning|stock|supplies|bulk|watch|netcontents|sugarbush"
+                  + "|sales|shows|gifts|shares|shops|reconciliation)..")
           .should()
           .beFreeOfCycles();
 

@@ -24,6 +24,28 @@ public enum MovementKind {
   WRITE_OFF,
   /** The shelf was counted and the book follows. */
   COUNT,
+  /** Jars packed out to a show table. */
+  PACK_OUT,
+  /** Jars carried from one show table to another. */
+  TABLE_TRANSFER,
+  /** Jars home from a show table. */
+  BACK,
+  /** Jars sold: at a show table, at the farm gate, by post or wholesale. */
+  SALE,
+  /** Sold jars that came back from a buyer. */
+  SALE_RETURN,
+  /** A show table counted up: what the sales left open falls to its lots. */
+  SETTLEMENT,
+  /** Jars of a gift order sent on their way. */
+  GIFT,
+  /** Jars of a gift order that came back. */
+  GIFT_RETURN,
+  /** Jars handed to a landowner as rent. */
+  LANDOWNER_SHARE,
+  /** Jars brought to a shop that sells them for the maker. */
+  CONSIGNMENT,
+  /** A shop's shelf counted: what is gone is sold or missing. */
+  SHELF_COUNT,
   /** Takes an earlier movement back. */
   REVERSAL;
 

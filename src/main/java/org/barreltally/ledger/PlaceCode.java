@@ -8,6 +8,11 @@ public final class PlaceCode {
   public static final String BOILED = "boiled";
   public static final String BOUGHT = "bought";
   public static final String WATER = "water";
+  public static final String CUSTOMER = "customer";
+  public static final String LANDOWNER = "landowner";
+  public static final String GIVEN = "given";
+  public static final String SAMPLED = "sampled";
+  public static final String DISCARDED = "discarded";
   public static final String BULK_BUYER = "bulk-buyer";
   public static final String BROKEN = "broken";
   public static final String FILTER = "filter";

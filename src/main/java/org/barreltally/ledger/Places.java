@@ -50,6 +50,23 @@ public class Places {
     return query("WHERE code > :code", after == null ? "" : after).stream().limit(limit).toList();
   }
 
+  /**
+   * Opens a place where own stock stands away from home. Facts told from there are already past, so
+   * its balances may go below zero where {@code belowZero} is set.
+   *
+   * @param code lower-case letters, digits and hyphens, at most 40; not taken yet
+   */
+  public Place openOut(String code, String name, boolean belowZero) {
+    entities
+        .createNativeQuery(
+            "INSERT INTO places (code, name, kind, below_zero) VALUES (:code, :name, 'out', :below)")
+        .setParameter("code", code)
+        .setParameter("name", name)
+        .setParameter("below", belowZero)
+        .executeUpdate();
+    return new Place(code, name, Place.Kind.OUT, belowZero);
+  }
+
   private List<Place> query(String where, String code) {
     var query =
         entities.createNativeQuery(
