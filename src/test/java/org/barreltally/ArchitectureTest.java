@@ -191,6 +191,16 @@ class ArchitectureTest {
           .mayNotBeAccessedByAnyLayer();
 
   @ArchTest
+  static final ArchRule only_documents_draws =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(ROOT + "documents..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("com.lowagie..", "org.librepdf..", "uk.org.okapibarcode..")
+          .as("the libraries for PDF and codes are used in documents alone");
+
+  @ArchTest
   static final ArchRule domains_know_no_web =
       noClasses()
           .that(areInDomainsOfCapabilities())
