@@ -14,7 +14,6 @@ import org.barreltally.pricing.Charged;
 import org.barreltally.pricing.Deals;
 import org.barreltally.pricing.Money;
 import org.barreltally.pricing.PriceList;
-import org.barreltally.pricing.PriceLists;
 import org.barreltally.pricing.ProductClass;
 import org.barreltally.pricing.Taxes;
 
@@ -22,10 +21,10 @@ import org.barreltally.pricing.Taxes;
 @ApplicationScoped
 class Prices {
 
-  private final PriceLists lists;
+  private final SalePrices lists;
   private final Taxes taxes;
 
-  Prices(PriceLists lists, Taxes taxes) {
+  Prices(SalePrices lists, Taxes taxes) {
     this.lists = lists;
     this.taxes = taxes;
   }
@@ -42,7 +41,7 @@ class Prices {
     }
 
     Price of(SaidSale said, List<BasketLine> lines, LocalDate day) {
-      PriceList list = known.computeIfAbsent(day, d -> list(stall, d, currency)).orElse(null);
+      PriceList list = known.computeIfAbsent(day, d -> lists.list(stall, d, currency)).orElse(null);
       Money[] each = new Money[lines.size()];
       Money[] amounts = new Money[lines.size()];
       Money saved = Money.none(currency);
@@ -96,13 +95,5 @@ class Prices {
 
   Day at(Stall stall, String currency) {
     return new Day(stall, currency);
-  }
-
-  /** The list that holds at a stall on a day, if it is in that currency. */
-  Optional<PriceList> list(Stall stall, LocalDate day, String currency) {
-    Optional<PriceList> own =
-        stall.priceList() == null ? Optional.empty() : lists.holding(stall.priceList(), day);
-    return own.or(() -> lists.current(stall.channel().audience(), day))
-        .filter(list -> list.currency().equals(currency));
   }
 }
