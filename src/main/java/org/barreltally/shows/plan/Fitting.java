@@ -28,7 +28,7 @@ final class Fitting {
 
   private static final int MOST_VALUES = 2_000;
   private static final double STEP = 0.4;
-  private static final double ENOUGH = 1e-9;
+  private static final double ENOUGH = 1e-7;
 
   private Fitting() {}
 
@@ -54,16 +54,21 @@ final class Fitting {
               + beforehand.map(b -> b.logDensity(mean, shape)).orElse(0.0)
               - outside;
         };
-    PointValuePair best =
-        new SimplexOptimizer(new SimpleValueChecker(-1, ENOUGH))
-            .optimize(
-                new MaxEval(MOST_VALUES),
-                GoalType.MAXIMIZE,
-                new ObjectiveFunction(value),
-                new InitialGuess(new double[] {0, Math.log(Beforehand.SHAPE)}),
-                new NelderMeadSimplex(2, STEP));
+    // The simplex may collapse against the largest shape; begun anew there, it opens again.
+    PointValuePair first = climb(value, new double[] {0, Math.log(Beforehand.SHAPE)}, STEP);
+    PointValuePair best = climb(value, first.getPoint(), STEP / 8);
     double[] point = best.getPoint();
     return new Fit(start * Math.exp(point[0]), shapeOf(point[1]), best.getValue());
+  }
+
+  private static PointValuePair climb(MultivariateFunction value, double[] from, double step) {
+    return new SimplexOptimizer(new SimpleValueChecker(-1, ENOUGH))
+        .optimize(
+            new MaxEval(MOST_VALUES),
+            GoalType.MAXIMIZE,
+            new ObjectiveFunction(value),
+            new InitialGuess(from),
+            new NelderMeadSimplex(2, step));
   }
 
   /** The likeliest mean, pieces per unit of exposure, where the shape is known. */
