@@ -1,5 +1,6 @@
 package org.barreltally.ledger;
 
+import java.util.List;
 import java.util.UUID;
 
 /**
@@ -9,6 +10,11 @@ import java.util.UUID;
  */
 public interface AfterPosting {
   default void posted(Movement movement) {}
+
+  /** Several movements posted together, in their order. */
+  default void posted(List<Movement> movements) {
+    movements.forEach(this::posted);
+  }
 
   /** After {@link #posted} of a reversal: which movement it took back. */
   default void reversed(UUID original) {}

@@ -16,9 +16,11 @@ import org.hibernate.Session;
 public class Items {
 
   private final EntityManager entities;
+  private final Ids ids;
 
-  public Items(EntityManager entities) {
+  public Items(EntityManager entities, Ids ids) {
     this.entities = entities;
+    this.ids = ids;
   }
 
   /** Enters items; their lots must be known. Several at once cost one round trip. */
@@ -48,6 +50,42 @@ public class Items {
                 insert.executeBatch();
               }
             });
+  }
+
+  /**
+   * The item that stands for jars whose lot nobody wrote down, made if it is new. It stands below
+   * zero at a table that sold such jars, until counts say which lots they were of.
+   *
+   * @param grade null if that is not known either; then the jars belong to no pool
+   */
+  public Item withoutLot(String container, String grade) {
+    entities.flush();
+    Optional<Item> known = findWithoutLot(container, grade);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    entities
+        .createNativeQuery(
+            "INSERT INTO items (id, container, grade) VALUES (:id, :container, CAST(:grade AS text))"
+                + " ON CONFLICT DO NOTHING")
+        .setParameter("id", ids.next())
+        .setParameter("container", container)
+        .setParameter("grade", grade)
+        .executeUpdate();
+    return findWithoutLot(container, grade).orElseThrow();
+  }
+
+  private Optional<Item> findWithoutLot(String container, String grade) {
+    List<?> rows =
+        entities
+            .createNativeQuery(
+                "SELECT id, lot, container, grams_each, grade, held FROM items WHERE lot IS NULL"
+                    + " AND container = :container"
+                    + " AND grade IS NOT DISTINCT FROM CAST(:grade AS text)")
+            .setParameter("container", container)
+            .setParameter("grade", grade)
+            .getResultList();
+    return rows.stream().map(Items::read).findFirst();
   }
 
   /** The item that is the bulk syrup of a lot. */

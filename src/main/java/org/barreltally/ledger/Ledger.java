@@ -54,6 +54,21 @@ public class Ledger {
   }
 
   /**
+   * Posts movements one after the other, all of them or none, at the cost of one.
+   *
+   * @return their ids, in the same order
+   * @throws NotThatMuchThere if a place would hold less than nothing after one of them
+   */
+  @Transactional
+  public List<UUID> post(List<Movement> movements) {
+    List<Posting.Draft> drafts = movements.stream().map(m -> draft(m, null)).toList();
+    if (!drafts.isEmpty()) {
+      write(drafts);
+    }
+    return drafts.stream().map(Posting.Draft::id).toList();
+  }
+
+  /**
    * Takes a movement back: every transfer goes the other way, dated when the original happened.
    *
    * @throws UnknownMovement if there is none of that id
@@ -100,21 +115,25 @@ public class Ledger {
   }
 
   private UUID post(Movement movement, UUID reverses) {
-    Posting posting =
-        new Posting(
-            ids.next(),
-            movement,
-            reverses,
-            days.now(),
-            days.dateOf(movement.happenedAt()).getYear(),
-            recordedBy.user());
-    entities.flush();
-    entities.unwrap(Session.class).doWork(posting::write);
-    followers.forEach(follower -> follower.posted(movement));
+    Posting.Draft draft = draft(movement, reverses);
+    write(List.of(draft));
     if (reverses != null) {
       followers.forEach(follower -> follower.reversed(reverses));
     }
-    return posting.id();
+    return draft.id();
+  }
+
+  private Posting.Draft draft(Movement movement, UUID reverses) {
+    return new Posting.Draft(
+        ids.next(), movement, reverses, days.dateOf(movement.happenedAt()).getYear());
+  }
+
+  private void write(List<Posting.Draft> drafts) {
+    Posting posting = new Posting(drafts, days.now(), recordedBy.user());
+    entities.flush();
+    entities.unwrap(Session.class).doWork(posting::write);
+    List<Movement> movements = drafts.stream().map(Posting.Draft::movement).toList();
+    followers.forEach(follower -> follower.posted(movements));
   }
 
   /** The transfers that undo a movement: what each entry brought to a place leaves it again. */

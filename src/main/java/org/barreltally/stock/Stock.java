@@ -35,7 +35,8 @@ public class Stock {
       WHERE p.kind IN ('home', 'out') AND i.container IS NOT NULL AND b.amount <> 0
       """;
 
-  private static final String SORT = "b.place %1$s, %2$s i.container %1$s, i.lot %1$s";
+  private static final String SORT =
+      "b.place %1$s, %2$s i.container %1$s, coalesce(i.lot, '?' || coalesce(i.grade, '')) %1$s";
 
   /** The order of the characters' numbers, as Java compares them. */
   private static final String BY_CHARACTER = "COLLATE \"C\"";
@@ -128,12 +129,13 @@ public class Stock {
   }
 
   private static StockRow jars(Tuple row) {
+    String grade = row.get("grade", String.class);
     return new StockRow(
         row.get("place", String.class),
         StockRow.Kind.CONTAINER,
         row.get("container", String.class),
         null,
-        ColorClass.of(row.get("grade", String.class)),
+        grade == null ? null : ColorClass.of(grade),
         row.get("lot", String.class),
         row.get("amount", Long.class),
         null,

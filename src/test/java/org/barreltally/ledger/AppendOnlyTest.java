@@ -42,7 +42,12 @@ class AppendOnlyTest {
           "purchases",
           "settings",
           "net_contents_checks",
-          "allowed_variations");
+          "allowed_variations",
+          "price_lists",
+          "price_lines",
+          "price_deals",
+          "price_list_withdrawals",
+          "tax_rates");
 
   @Inject DataSource application;
 
@@ -67,6 +72,10 @@ class AppendOnlyTest {
           case "stock_count_lines" -> "counted";
           case "settings" -> "value";
           case "allowed_variations" -> "said";
+          case "price_lists" -> "name";
+          case "price_lines", "price_deals" -> "amount";
+          case "price_list_withdrawals" -> "reason";
+          case "tax_rates" -> "percent";
           default -> "lot";
         };
     return column + " = " + column;

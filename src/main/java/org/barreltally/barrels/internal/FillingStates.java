@@ -40,8 +40,13 @@ public class FillingStates implements AfterPosting {
   }
 
   @Override
-  public void posted(Movement movement) {
-    List<UUID> items = movement.transfers().stream().map(Transfer::item).distinct().toList();
+  public void posted(List<Movement> movements) {
+    List<UUID> items =
+        movements.stream()
+            .flatMap(movement -> movement.transfers().stream())
+            .map(Transfer::item)
+            .distinct()
+            .toList();
     entities.createNativeQuery(FOLLOW).setParameter("items", items).executeUpdate();
   }
 }

@@ -38,7 +38,7 @@ final class ItemFacts {
     return items.get(item);
   }
 
-  /** What the entries do to the pools: only jars at own places count. */
+  /** What the entries do to the pools: only jars of a known grade at own places count. */
   <K> List<PoolChange> changes(
       Collection<K> keys,
       Function<K, String> place,
@@ -50,7 +50,7 @@ final class ItemFacts {
       String kind = placeKinds.get(place.apply(key));
       boolean home = "home".equals(kind);
       boolean out = "out".equals(kind);
-      if (fact.container() == null || !(home || out)) {
+      if (fact.container() == null || fact.grade() == null || !(home || out)) {
         continue;
       }
       long pieces = amount.apply(key);

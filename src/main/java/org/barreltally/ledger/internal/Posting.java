@@ -4,12 +4,13 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Types;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -18,9 +19,10 @@ import org.barreltally.ledger.NotThatMuchThere;
 import org.barreltally.ledger.Transfer;
 
 /**
- * Writes one movement in two round trips, however many entries it has: one makes the missing
- * balance rows, locks all rows in sorted order and reads the items; one writes header, balances,
- * entries and availability. See src/docs/adr for the measurements behind it.
+ * Writes movements in two round trips, however many there are and however many entries they have:
+ * one makes the missing balance rows, locks all rows in sorted order and reads the items; one
+ * writes headers, balances, entries and availability. See src/docs/adr for the measurements behind
+ * it.
  */
 public final class Posting {
 
@@ -48,13 +50,13 @@ public final class Posting {
       """
       WITH header AS (
         INSERT INTO movements
-          (id, kind, happened_at, recorded_at, book_year, recorded_by, reason, reverses, entry_count)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id
-      ), fresh AS (
-        SELECT * FROM unnest(?::smallint[], ?::text[], ?::uuid[], ?::bigint[], ?::bigint[], ?::bigint[])
-          AS f (line, place, item, amount, after, seq)
+          (id, kind, happened_at, book_year, reason, reverses, entry_count, recorded_at, recorded_by)
+        SELECT h.*, ?::timestamptz, ?::uuid
+        FROM unnest(?::uuid[], ?::text[], ?::timestamptz[], ?::int[], ?::text[], ?::uuid[], ?::smallint[])
+          AS h (id, kind, happened_at, book_year, reason, reverses, entry_count)
       ), kept AS (
-        UPDATE balances b SET amount = f.after, seq = f.seq FROM fresh f
+        UPDATE balances b SET amount = f.after, seq = f.seq
+        FROM unnest(?::text[], ?::uuid[], ?::bigint[], ?::bigint[]) AS f (place, item, after, seq)
         WHERE b.place = f.place AND b.item = f.item
       ), promised AS (
         INSERT INTO availability AS a (container, grade, on_hand, held, reserved, out)
@@ -67,7 +69,8 @@ public final class Posting {
             out = a.out + excluded.out
       )
       INSERT INTO entries (movement, line, place, item, amount, balance_after, seq)
-        SELECT header.id, f.line, f.place, f.item, f.amount, f.after, f.seq FROM header, fresh f
+        SELECT * FROM unnest(?::uuid[], ?::smallint[], ?::text[], ?::uuid[], ?::bigint[],
+          ?::bigint[], ?::bigint[])
       """;
 
   private record Key(String place, UUID item) implements Comparable<Key> {
@@ -80,50 +83,57 @@ public final class Posting {
 
   private record Standing(long amount, long seq, boolean belowZero) {}
 
-  private final UUID id;
-  private final Movement movement;
-  private final UUID reverses;
+  /**
+   * A movement to be written.
+   *
+   * @param reverses the movement it takes back; null for none
+   */
+  public record Draft(UUID id, Movement movement, UUID reverses, int bookYear) {}
+
+  /** An entry with what stands at its place afterwards. */
+  private record Entry(UUID movement, int line, Key key, long amount, Standing after) {}
+
+  private final List<Draft> drafts;
   private final Instant recordedAt;
-  private final int bookYear;
   private final UUID recordedBy;
 
-  public Posting(
-      UUID id,
-      Movement movement,
-      UUID reverses,
-      Instant recordedAt,
-      int bookYear,
-      UUID recordedBy) {
-    this.id = id;
-    this.movement = movement;
-    this.reverses = reverses;
+  /**
+   * @param drafts in the order in which they are posted
+   */
+  public Posting(List<Draft> drafts, Instant recordedAt, UUID recordedBy) {
+    this.drafts = List.copyOf(drafts);
     this.recordedAt = recordedAt;
-    this.bookYear = bookYear;
     this.recordedBy = recordedBy;
   }
 
-  public UUID id() {
-    return id;
-  }
-
   /**
-   * Writes the movement with the connection of the running transaction.
+   * Writes the movements with the connection of the running transaction, all of them or none.
    *
    * @throws NotThatMuchThere if a balance would go below zero where it may not
    */
   public void write(Connection connection) throws SQLException {
-    SortedMap<Key, Long> net = net();
-    if (net.isEmpty()) {
+    List<SortedMap<Key, Long>> nets = drafts.stream().map(d -> net(d.movement())).toList();
+    if (nets.stream().anyMatch(SortedMap::isEmpty)) {
       throw new IllegalArgumentException("a movement that moves nothing");
     }
+    SortedMap<Key, Long> total = new TreeMap<>();
+    nets.forEach(net -> net.forEach((key, amount) -> total.merge(key, amount, Math::addExact)));
     SortedMap<Key, Standing> standing = new TreeMap<>();
-    ItemFacts facts = lock(connection, net, standing);
-    judge(net, standing, facts);
-    insert(connection, net, standing, facts.changes(net.keySet(), Key::place, Key::item, net::get));
+    ItemFacts facts = lock(connection, total.keySet(), standing);
+    List<Entry> entries = new ArrayList<>();
+    for (int n = 0; n < drafts.size(); n++) {
+      follow(drafts.get(n).id(), nets.get(n), standing, facts, entries);
+    }
+    insert(
+        connection,
+        nets,
+        entries,
+        standing,
+        facts.changes(total.keySet(), Key::place, Key::item, total::get));
   }
 
   /** What each place gains or loses of each item; a movement has one entry for each. */
-  private SortedMap<Key, Long> net() {
+  private static SortedMap<Key, Long> net(Movement movement) {
     SortedMap<Key, Long> net = new TreeMap<>();
     for (Transfer t : movement.transfers()) {
       net.merge(new Key(t.from(), t.item()), -t.amount(), Math::addExact);
@@ -133,11 +143,10 @@ public final class Posting {
     return net;
   }
 
-  private ItemFacts lock(
-      Connection connection, SortedMap<Key, Long> net, SortedMap<Key, Standing> standing)
+  private ItemFacts lock(Connection connection, Set<Key> keys, SortedMap<Key, Standing> standing)
       throws SQLException {
-    Object[] places = net.keySet().stream().map(Key::place).toArray();
-    Object[] items = net.keySet().stream().map(Key::item).toArray();
+    Object[] places = keys.stream().map(Key::place).toArray();
+    Object[] items = keys.stream().map(Key::item).toArray();
     try (PreparedStatement lock = connection.prepareStatement(LOCK)) {
       lock.setArray(1, connection.createArrayOf("text", places));
       lock.setArray(2, connection.createArrayOf("uuid", items));
@@ -167,56 +176,64 @@ public final class Posting {
     }
   }
 
-  private static void judge(
-      SortedMap<Key, Long> net, SortedMap<Key, Standing> standing, ItemFacts facts) {
-    net.forEach(
-        (key, amount) -> {
-          Standing before = standing.get(key);
-          if (before == null) {
-            throw new IllegalArgumentException("no such place or item: " + key);
-          }
-          if (before.amount() + amount < 0 && amount < 0 && !before.belowZero()) {
-            ItemFacts.Fact fact = facts.of(key.item());
-            throw new NotThatMuchThere(
-                key.place(), fact.lot(), fact.container(), before.amount(), -amount);
-          }
-        });
+  /** Judges a movement after those before it, and lets the balances follow. */
+  private static void follow(
+      UUID movement,
+      SortedMap<Key, Long> net,
+      SortedMap<Key, Standing> standing,
+      ItemFacts facts,
+      List<Entry> entries) {
+    int line = 0;
+    for (Map.Entry<Key, Long> change : net.entrySet()) {
+      Key key = change.getKey();
+      long amount = change.getValue();
+      Standing before = standing.get(key);
+      if (before == null) {
+        throw new IllegalArgumentException("no such place or item: " + key);
+      }
+      Standing after =
+          new Standing(
+              Math.addExact(before.amount(), amount), before.seq() + 1, before.belowZero());
+      if (after.amount() < 0 && amount < 0 && !before.belowZero()) {
+        ItemFacts.Fact fact = facts.of(key.item());
+        throw new NotThatMuchThere(
+            key.place(), fact.lot(), fact.container(), before.amount(), -amount);
+      }
+      standing.put(key, after);
+      entries.add(new Entry(movement, ++line, key, amount, after));
+    }
   }
 
   private void insert(
       Connection connection,
-      SortedMap<Key, Long> net,
+      List<SortedMap<Key, Long>> nets,
+      List<Entry> entries,
       SortedMap<Key, Standing> standing,
       List<PoolChange> changes)
       throws SQLException {
-    List<Short> lines = new ArrayList<>();
-    List<Long> afters = new ArrayList<>();
-    List<Long> seqs = new ArrayList<>();
-    net.forEach(
-        (key, amount) -> {
-          lines.add((short) (lines.size() + 1));
-          afters.add(Math.addExact(standing.get(key).amount(), amount));
-          seqs.add(standing.get(key).seq() + 1);
-        });
     try (PreparedStatement write = connection.prepareStatement(WRITE)) {
-      write.setObject(1, id);
-      write.setString(2, movement.kind().code());
-      write.setObject(3, OffsetDateTime.ofInstant(movement.happenedAt(), ZoneOffset.UTC));
-      write.setObject(4, OffsetDateTime.ofInstant(recordedAt, ZoneOffset.UTC));
-      write.setInt(5, bookYear);
-      write.setObject(6, recordedBy);
-      write.setString(7, movement.reason());
-      write.setObject(8, reverses, Types.OTHER);
-      write.setInt(9, net.size());
-      write.setArray(10, connection.createArrayOf("smallint", lines.toArray()));
-      write.setArray(
-          11, connection.createArrayOf("text", net.keySet().stream().map(Key::place).toArray()));
-      write.setArray(
-          12, connection.createArrayOf("uuid", net.keySet().stream().map(Key::item).toArray()));
-      write.setArray(13, connection.createArrayOf("bigint", net.values().toArray()));
-      write.setArray(14, connection.createArrayOf("bigint", afters.toArray()));
-      write.setArray(15, connection.createArrayOf("bigint", seqs.toArray()));
-      PoolChange.bind(write, 16, connection, changes);
+      write.setObject(1, OffsetDateTime.ofInstant(recordedAt, ZoneOffset.UTC));
+      write.setObject(2, recordedBy);
+      Columns columns = new Columns(connection, write, 3);
+      columns.add("uuid", drafts, Draft::id);
+      columns.add("text", drafts, d -> d.movement().kind().code());
+      columns.add("timestamptz", drafts, d -> d.movement().happenedAt().toString());
+      columns.add("int", drafts, Draft::bookYear);
+      columns.add("text", drafts, d -> d.movement().reason());
+      columns.add("uuid", drafts, Draft::reverses);
+      columns.add("smallint", nets, SortedMap::size);
+      columns.add("text", standing.keySet(), Key::place);
+      columns.add("uuid", standing.keySet(), Key::item);
+      columns.add("bigint", standing.values(), Standing::amount);
+      columns.add("bigint", standing.values(), Standing::seq);
+      PoolChange.bind(columns, changes);
+      columns.add("uuid", entries, Entry::movement);
+      columns.add("smallint", entries, Entry::line);
+      columns.add("text", entries, e -> e.key().place());
+      columns.add("uuid", entries, e -> e.key().item());
+      columns.add("bigint", entries, Entry::amount);
+      columns.add("bigint", entries, e -> e.after().amount());
+      columns.add("bigint", entries, e -> e.after().seq());
       write.executeUpdate();
     }
   }
