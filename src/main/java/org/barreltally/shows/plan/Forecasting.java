@@ -1,7 +1,6 @@
 package org.barreltally.shows.plan;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -53,8 +52,8 @@ final class Forecasting {
   private Map<JarKind, Forecast> forecasts(Set<JarKind> kinds) {
     Set<JarKind> known = new TreeSet<>(histories.keySet());
     known.addAll(kinds);
-    Map<JarKind, Fit> fits = new HashMap<>();
-    Map<JarKind, Guessed> guesses = new HashMap<>();
+    Map<JarKind, Fit> fits = new TreeMap<>();
+    Map<JarKind, Guessed> guesses = new TreeMap<>();
     for (JarKind jar : known) {
       guessed(jar, known.size())
           .ifPresent(
