@@ -2,6 +2,7 @@ package org.barreltally.lots;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
+import jakarta.enterprise.inject.Instance;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,18 +22,21 @@ public class Tracing {
   private final Family family;
   private final Whereabouts whereabouts;
   private final EntityManager entities;
+  private final Instance<JarsInDoubt> doubts;
 
   public Tracing(
       Lots lots,
       LotRows rows,
       Family family,
       Whereabouts whereabouts,
-      EntityManager entities) {
+      EntityManager entities,
+      Instance<JarsInDoubt> doubts) {
     this.lots = lots;
     this.rows = rows;
     this.family = family;
     this.whereabouts = whereabouts;
     this.entities = entities;
+    this.doubts = doubts;
   }
 
   /**
@@ -63,7 +67,8 @@ public class Tracing {
         found.jars(),
         found.bulk(),
         near.stream().collect(Collectors.toMap(Lot::code, Lot::seasons)),
-        near.stream().collect(Collectors.toMap(Lot::code, l -> l.brix().value())));
+        near.stream().collect(Collectors.toMap(Lot::code, l -> l.brix().value())),
+        doubts.stream().flatMap(known -> known.about(touched).stream()).toList());
   }
 
   private static List<Parent> links(List<Parent> links, Function<Parent, String> end, String code) {

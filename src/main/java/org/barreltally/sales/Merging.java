@@ -17,16 +17,8 @@ import org.barreltally.ledger.Days;
 import org.barreltally.ledger.InTheFuture;
 import org.barreltally.ledger.Item;
 import org.barreltally.ledger.Items;
-import org.barreltally.ledger.Ledger;
-import org.barreltally.ledger.Movement;
-import org.barreltally.ledger.MovementKind;
-import org.barreltally.ledger.PlaceCode;
-import org.barreltally.pricing.BasketLine;
 import org.barreltally.refusal.InvalidField;
-import org.barreltally.sales.internal.SaidText;
 import org.barreltally.sales.internal.SaleBook;
-import org.barreltally.sales.internal.SaleRow;
-import org.barreltally.settings.FarmSettings;
 
 /**
  * Merges sales that devices at a table tell, one or many, in any order, again and again, from
@@ -39,37 +31,22 @@ public class Merging {
   /** How far ahead a device's clock may be before its word is not taken. */
   public static final Duration CLOCK_AHEAD_MAX = Duration.ofHours(12);
 
-  private final FarmSettings settings;
   private final Containers containers;
   private final Items items;
-  private final Ledger ledger;
-  private final Prices prices;
+  private final SaleEntry entry;
   private final SaleBook book;
   private final Sales sales;
   private final Days days;
 
   Merging(
-      FarmSettings settings,
-      Containers containers,
-      Items items,
-      Ledger ledger,
-      Prices prices,
-      SaleBook book,
-      Sales sales,
-      Days days) {
-    this.settings = settings;
+      Containers containers, Items items, SaleEntry entry, SaleBook book, Sales sales, Days days) {
     this.containers = containers;
     this.items = items;
-    this.ledger = ledger;
-    this.prices = prices;
+    this.entry = entry;
     this.book = book;
     this.sales = sales;
     this.days = days;
   }
-
-  /** A new sale with the jars it moves, priced. */
-  private record Draft(
-      SaidSale said, Instant at, List<Item> jars, Price price, Settled money, List<Note> notes) {}
 
   /**
    * Merges sales in one transaction.
@@ -82,7 +59,7 @@ public class Merging {
    */
   @Transactional
   public List<Merged> merge(Stall stall, List<SaidSale> told, boolean one) {
-    String currency = currency();
+    String currency = entry.currency();
     if (told == null || told.isEmpty() || told.size() > SaidSale.SALES_MAX) {
       throw new InvalidField("", "Send 1 to " + SaidSale.SALES_MAX + " sales at once.");
     }
@@ -95,12 +72,11 @@ public class Merging {
     told.stream()
         .filter(sale -> claimed.contains(sale.id()))
         .forEach(sale -> fresh.putIfAbsent(sale.id(), sale));
-    keep(stall, List.copyOf(fresh.values()), told, one, currency);
+    keep(stall, List.copyOf(fresh.values()), told, one);
     return results(stall, told, fresh);
   }
 
-  private void keep(
-      Stall stall, List<SaidSale> fresh, List<SaidSale> told, boolean one, String currency) {
+  private void keep(Stall stall, List<SaidSale> fresh, List<SaidSale> told, boolean one) {
     if (fresh.isEmpty()) {
       return;
     }
@@ -112,37 +88,19 @@ public class Merging {
             lots.isEmpty() ? List.of() : items.of(lots),
             book.known(lots),
             book.came(stall.place()));
-    Prices.Day pricing = prices.at(stall, currency);
     Instant now = days.now();
-    List<Draft> drafts = new ArrayList<>();
+    List<SaleEntry.Draft> drafts = new ArrayList<>();
     for (SaidSale sale : fresh) {
-      drafts.add(draft(sale, path(told.indexOf(sale), one), jars, pricing, now, currency));
+      drafts.add(draft(sale, path(told.indexOf(sale), one), jars, now));
     }
-    List<UUID> movements =
-        ledger.post(drafts.stream().map(draft -> movement(stall.place(), draft)).toList());
-    List<SaleRow> rows = new ArrayList<>();
-    for (int n = 0; n < drafts.size(); n++) {
-      rows.add(row(stall, drafts.get(n), movements.get(n), now, currency));
-    }
-    book.keep(rows);
+    entry.enter(stall, drafts);
   }
 
-  private Draft draft(
-      SaidSale said,
-      String path,
-      JarsNamed named,
-      Prices.Day pricing,
-      Instant now,
-      String currency) {
+  private static SaleEntry.Draft draft(SaidSale said, String path, JarsNamed named, Instant now) {
     List<Note> notes = new ArrayList<>();
     List<Item> jars = new ArrayList<>();
-    List<BasketLine> basket = new ArrayList<>();
     for (int n = 0; n < said.lines().size(); n++) {
-      SaidSale.Line line = said.lines().get(n);
-      Item item = named.item(line, path + "lines[" + n + "]", n + 1, notes);
-      jars.add(item);
-      basket.add(
-          new BasketLine(line.container(), JarsNamed.grade(item), line.count(), line.price()));
+      jars.add(named.item(said.lines().get(n), path + "lines[" + n + "]", n + 1, notes));
     }
     Instant at = said.at().truncatedTo(ChronoUnit.MICROS);
     if (at.isAfter(now)) {
@@ -154,60 +112,7 @@ public class Merging {
                   .formatted(at, now)));
       at = now;
     }
-    Price price = pricing.of(said, basket, days.dateOf(at));
-    Settled money = Settled.of(price.total(), said.paid(), currency);
-    MoneyNotes.add(said, price, money, notes);
-    return new Draft(said, at, jars, price, money, notes);
-  }
-
-  private static Movement movement(String place, Draft draft) {
-    Movement.Builder sale = Movement.of(MovementKind.SALE, draft.at());
-    for (int n = 0; n < draft.jars().size(); n++) {
-      sale.move(
-          place, PlaceCode.CUSTOMER, draft.jars().get(n).id(), draft.said().lines().get(n).count());
-    }
-    return sale.build();
-  }
-
-  private static SaleRow row(
-      Stall stall, Draft draft, UUID movement, Instant now, String currency) {
-    List<Sale.Line> lines = new ArrayList<>();
-    for (int n = 0; n < draft.jars().size(); n++) {
-      SaidSale.Line line = draft.said().lines().get(n);
-      Item item = draft.jars().get(n);
-      lines.add(
-          new Sale.Line(
-              line.container(),
-              item.lot(),
-              line.lot(),
-              JarsNamed.grade(item),
-              line.count(),
-              draft.price().each().get(n),
-              line.price() != null,
-              draft.price().amounts().get(n),
-              item.id()));
-    }
-    Price price = draft.price();
-    Sale sale =
-        new Sale(
-            draft.said().id(),
-            stall.place(),
-            stall.channel(),
-            draft.said().at(),
-            draft.at(),
-            now,
-            price.list(),
-            lines,
-            price.total(),
-            price.saved(),
-            price.tax(),
-            draft.said().paid(),
-            draft.money().change(),
-            movement,
-            null,
-            false,
-            draft.notes());
-    return new SaleRow(sale, currency, said(stall, draft.said()));
+    return new SaleEntry.Draft(said, at, jars, notes, null);
   }
 
   private List<Merged> results(Stall stall, List<SaidSale> told, Map<UUID, SaidSale> fresh) {
@@ -215,7 +120,7 @@ public class Merging {
     Map<UUID, String> said = book.said(all);
     List<Merged.Result> results = new ArrayList<>();
     for (SaidSale sale : told) {
-      String words = said(stall, sale);
+      String words = SaleEntry.said(stall, sale, null);
       if (fresh.get(sale.id()) == sale) {
         results.add(Merged.Result.KEPT);
       } else if (words.equals(said.get(sale.id()))) {
@@ -242,15 +147,7 @@ public class Merging {
     days.happened(at.isAfter(now) ? now : at, path + "at");
   }
 
-  private static String said(Stall stall, SaidSale sale) {
-    return SaidText.of(sale, stall.place(), stall.channel().code(), null);
-  }
-
   private static String path(int n, boolean one) {
     return one ? "" : "[" + n + "].";
-  }
-
-  private String currency() {
-    return settings.now().said().currency();
   }
 }

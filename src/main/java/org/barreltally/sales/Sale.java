@@ -60,6 +60,27 @@ public record Sale(
       Money amount,
       UUID item) {}
 
+  Sale movedBy(UUID movement) {
+    return new Sale(
+        id,
+        place,
+        channel,
+        at,
+        bookedAt,
+        recordedAt,
+        priceList,
+        lines,
+        total,
+        dealSaving,
+        tax,
+        paid,
+        changeDue,
+        movement,
+        buyer,
+        undone,
+        notes);
+  }
+
   public Sale {
     lines = List.copyOf(lines);
     notes = List.copyOf(notes);

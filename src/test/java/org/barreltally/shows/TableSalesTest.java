@@ -109,7 +109,8 @@ class TableSalesTest {
     String lot = shelf.lotWith(5, size);
     String show = priced(size, "");
     packOut(show, line(size, lot, 5)).statusCode(201);
-    String ahead = Instant.now().plus(2, ChronoUnit.HOURS).truncatedTo(ChronoUnit.SECONDS).toString();
+    String ahead =
+        Instant.now().plus(2, ChronoUnit.HOURS).truncatedTo(ChronoUnit.SECONDS).toString();
 
     tell(show, sale(UUID.randomUUID().toString(), size, null, 1, cash(12)))
         .statusCode(201)
@@ -340,7 +341,8 @@ class TableSalesTest {
     for (String[] wrong : wrongs) {
       var answer =
           tell(show, "[" + right + "," + right.replace(wrong[0], wrong[1]) + "]").extract();
-      answers.add(answer.statusCode() + " " + answer.path("code") + " " + answer.path("errors[0].field"));
+      answers.add(
+          answer.statusCode() + " " + answer.path("code") + " " + answer.path("errors[0].field"));
     }
     assertEquals(
         List.of(wrongs).stream().map(w -> "400 " + w[3] + " " + w[2]).collect(Collectors.toList()),

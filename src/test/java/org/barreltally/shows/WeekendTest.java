@@ -45,7 +45,10 @@ class WeekendTest {
 
     // Fair: $120 and 5 % of takings, $40 deposit; travel $30, helper $80, open 8 hours.
     String fair =
-        show("Fernby Fair", list, "'fee': {'amount': 120, 'currency': 'USD'}, 'percentOfSales': 5",
+        show(
+            "Fernby Fair",
+            list,
+            "'fee': {'amount': 120, 'currency': 'USD'}, 'percentOfSales': 5",
             ", 'hoursOpen': 8, 'travelCost': {'amount': 30, 'currency': 'USD'}, 'helperPay': {'amount': 80, 'currency': 'USD'}");
     String market = show("Alder Market", list, "'fee': {'amount': 25, 'currency': 'USD'}", "");
     String green = show("Green Day", list, "'fee': {'amount': 60, 'currency': 'USD'}", "");
@@ -100,7 +103,8 @@ class WeekendTest {
     // Half-pints: 30 - 20 - 1 = 9 sold: as recorded.
     // Lots: the fair is short of 10 of one and 7 of two, of which 4 went over: between 0 and 4 of
     // them were of two. One: 10 - (0..4) = 6 to 10; two: 7 - (0..4) = 3 to 7.
-    // Cash due 100 + 140 + 80 - 8 = 312; $300 is $12 short = 6 times the $2 that the deal takes off.
+    // Cash due 100 + 140 + 80 - 8 = 312; $300 is $12 short = 6 times the $2 that the deal takes
+    // off.
     posts(
             "/api/shows/" + fair + "/back",
             "{'lines': [%s, %s, {'container': '%s', 'lot': '%s', 'count': 20, 'broken': 1}], 'drawer': {'denominations': [{'value': 20, 'count': 15}], 'total': 300}}"
@@ -133,7 +137,8 @@ class WeekendTest {
 
     // Market home: 3 of lot one and 2 of lot two, which only the fair had: at least 2 of the 4 were
     // of two. Pints gone there: 10 + 4 - 5 = 9: as recorded.
-    // So of the 4, two to four were of two. Fair: one 10 - (0..2) = 8 to 10, two 7 - (2..4) = 3 to 5.
+    // So of the 4, two to four were of two. Fair: one 10 - (0..2) = 8 to 10, two 7 - (2..4) = 3 to
+    // 5.
     // Market: one 10 - 3 + (0..2) = 7 to 9, two (2..4) - 2 = 0 to 2.
     posts(
             "/api/shows/" + market + "/back",
@@ -166,9 +171,7 @@ class WeekendTest {
       reads("/api/stock?place=" + Fairs.place(show)).body("items", empty());
     }
     // Settled again, nothing more is posted.
-    posts("/api/shows/" + fair + "/settlement", "{}")
-        .statusCode(200)
-        .body("movement", nullValue());
+    posts("/api/shows/" + fair + "/settlement", "{}").statusCode(200).body("movement", nullValue());
     assertEquals(17, shelf.standing("customer", one, pint));
     shelf.assertBookIsWhole();
   }

@@ -66,8 +66,7 @@ public class SalesApi {
   @APIResponse(
       responseCode = "200",
       description = "A part of the sales",
-      content =
-          @Content(examples = @ExampleObject(name = "one sale", value = SaleExamples.MERGED)))
+      content = @Content(examples = @ExampleObject(name = "one sale", value = SaleExamples.MERGED)))
   public Page<SaleView> list(
       @QueryParam("place") String place,
       @QueryParam("toLookAt") boolean toLookAt,
@@ -75,17 +74,16 @@ public class SalesApi {
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
     List<Sale> found =
-        sales.list(
-            place, toLookAt, page.after(UUID::fromString).orElse(null), page.limit() + 1);
-    return page.page(
-        found.stream().map(SaleView::of).toList(), view -> view.id().toString());
+        sales.list(place, toLookAt, page.after(UUID::fromString).orElse(null), page.limit() + 1);
+    return page.page(found.stream().map(SaleView::of).toList(), view -> view.id().toString());
   }
 
   @GET
   @Path("/conflicts")
   @Operation(
       summary = "Sale ids that came again with other content, to be looked at",
-      description = "The first telling counts. If the other one happened too, tell it under an id of its own.")
+      description =
+          "The first telling counts. If the other one happened too, tell it under an id of its own.")
   @APIResponse(
       responseCode = "200",
       description = "A part of the conflicts",
@@ -108,8 +106,7 @@ public class SalesApi {
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
     return page.page(
-        sales.conflicts(
-            place, page.after(UUID::fromString).orElse(null), page.limit() + 1),
+        sales.conflicts(place, page.after(UUID::fromString).orElse(null), page.limit() + 1),
         conflict -> conflict.id().toString());
   }
 
@@ -175,6 +172,8 @@ public class SalesApi {
     return once.answer(
         key,
         said,
-        () -> new Answer(200, URI.create("/api/sales/" + id), SaleView.of(sales.undo(id, said.reason()))));
+        () ->
+            new Answer(
+                200, URI.create("/api/sales/" + id), SaleView.of(sales.undo(id, said.reason()))));
   }
 }

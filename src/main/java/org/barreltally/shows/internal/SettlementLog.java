@@ -21,8 +21,7 @@ public class SettlementLog {
   private final Ids ids;
   private final RecordedBy recordedBy;
 
-  SettlementLog(
-      EntityManager entities, ShowJson json, Days days, Ids ids, RecordedBy recordedBy) {
+  SettlementLog(EntityManager entities, ShowJson json, Days days, Ids ids, RecordedBy recordedBy) {
     this.entities = entities;
     this.json = json;
     this.days = days;

@@ -49,8 +49,7 @@ public class TableSalesApi {
   private final Shows shows;
   private final Once once;
 
-  TableSalesApi(
-      TableSelling selling, Settling settling, Sales sales, Shows shows, Once once) {
+  TableSalesApi(TableSelling selling, Settling settling, Sales sales, Shows shows, Once once) {
     this.selling = selling;
     this.settling = settling;
     this.sales = sales;
@@ -94,9 +93,7 @@ public class TableSalesApi {
           List<SaleView> views = merged.stream().map(SaleView::of).toList();
           return said.one()
               ? new Answer(
-                  kept ? 201 : 200,
-                  URI.create("/api/sales/" + views.get(0).id()),
-                  views.get(0))
+                  kept ? 201 : 200, URI.create("/api/sales/" + views.get(0).id()), views.get(0))
               : new Answer(
                   kept ? 201 : 200,
                   URI.create("/api/shows/" + id + "/sales"),
@@ -110,8 +107,7 @@ public class TableSalesApi {
   @APIResponse(
       responseCode = "200",
       description = "A part of the sales",
-      content =
-          @Content(examples = @ExampleObject(name = "one sale", value = SaleExamples.MERGED)))
+      content = @Content(examples = @ExampleObject(name = "one sale", value = SaleExamples.MERGED)))
   public Page<SaleView> list(
       @PathParam("id") UUID id,
       @QueryParam("toLookAt") boolean toLookAt,
@@ -165,7 +161,9 @@ public class TableSalesApi {
     return once.answer(
         key,
         told,
-        () -> new Answer(200, URI.create("/api/shows/" + id + "/settlement"), settling.settle(id, told)));
+        () ->
+            new Answer(
+                200, URI.create("/api/shows/" + id + "/settlement"), settling.settle(id, told)));
   }
 
   @GET

@@ -23,8 +23,7 @@ final class SettleRules {
     rules.money(said.travel(), "travel");
     rules.money(said.helper(), "helper");
     rules.require(
-        said.hours() == null
-            || said.hours().signum() > 0 && said.hours().compareTo(HOURS_MAX) <= 0,
+        said.hours() == null || said.hours().signum() > 0 && said.hours().compareTo(HOURS_MAX) <= 0,
         "hours",
         "Give the hours the table sold, above 0 and at most 1,000.");
     rules.require(
@@ -37,7 +36,8 @@ final class SettleRules {
   }
 
   private void money(Money money, String field) {
-    require(money == null || money.signum() >= 0, field + ".amount", "Give an amount of 0 or more.");
+    require(
+        money == null || money.signum() >= 0, field + ".amount", "Give an amount of 0 or more.");
   }
 
   private void require(boolean met, String field, String mend) {

@@ -12,8 +12,7 @@ import org.barreltally.pricing.Money;
  * @param hours in which the table sold
  * @param note may be null
  */
-public record SettleShow(
-    Money payouts, Money travel, Money helper, BigDecimal hours, String note) {
+public record SettleShow(Money payouts, Money travel, Money helper, BigDecimal hours, String note) {
 
   public static final SettleShow NOTHING = new SettleShow(null, null, null, null, null);
 }

@@ -62,8 +62,7 @@ public record Settlement(
    * @param unrecorded gone by the count without a sale
    * @param beyond sold by the sales beyond what came to the table
    */
-  public record Sold(
-      String container, long count, long recorded, long unrecorded, long beyond) {}
+  public record Sold(String container, long count, long recorded, long unrecorded, long beyond) {}
 
   /**
    * Jars of one size and lot that were sold.
@@ -72,7 +71,10 @@ public record Settlement(
    */
   public record SoldLot(String container, String lot, long least, long most) {}
 
-  /** The parts of the takings; {@code unsaid} are totals of sales that do not say how they were paid. */
+  /**
+   * The parts of the takings; {@code unsaid} are totals of sales that do not say how they were
+   * paid.
+   */
   public record TakenIn(
       Money cash, Money change, Money card, Money owing, Money unsaid, Money tax) {}
 

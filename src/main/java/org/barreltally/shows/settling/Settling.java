@@ -57,8 +57,7 @@ public class Settling {
       show = stepping.settled(id);
     }
     Map<String, Boolean> counted = new TreeMap<>(reckoning.counted(show));
-    UUID movement =
-        lots.follow(counted, "Settlement of " + show.words()).orElse(null);
+    UUID movement = lots.follow(counted, "Settlement of " + show.words()).orElse(null);
     Settlement told = reckoning.of(show, said).posted(movement, show.state());
     log.keep(id, said, told, movement);
     return told;

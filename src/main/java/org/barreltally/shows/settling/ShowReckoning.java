@@ -67,9 +67,7 @@ class ShowReckoning {
   Map<String, Boolean> counted(Show show) {
     SortedMap<String, Boolean> counted = new TreeMap<>();
     for (String place : tables.exchanging(show.place())) {
-      counted.put(
-          place,
-          shows.atPlace(place).map(ShowReckoning::isCounted).orElse(true));
+      counted.put(place, shows.atPlace(place).map(ShowReckoning::isCounted).orElse(true));
     }
     return counted;
   }
@@ -93,10 +91,8 @@ class ShowReckoning {
     CashUp cash = money.cashUp(show, stall(show), taken, payouts, sizes);
     Money paid = payments.paid(show.id());
     Money fee = calledOff ? paid : TableMoney.fee(show, taken.total());
-    Money travel =
-        or(said.travel(), calledOff ? null : booking.travelCost(), currency, "travel");
-    Money helper =
-        or(said.helper(), calledOff ? null : booking.helperPay(), currency, "helper");
+    Money travel = or(said.travel(), calledOff ? null : booking.travelCost(), currency, "travel");
+    Money helper = or(said.helper(), calledOff ? null : booking.helperPay(), currency, "helper");
     BigDecimal hours = said.hours() != null ? said.hours() : booking.hoursOpen();
     List<Settlement.Sold> sold = sold(show, sizes);
     return new Settlement(
@@ -106,12 +102,7 @@ class ShowReckoning {
         soldByLot(show, sizes),
         taken.total(),
         new Settlement.TakenIn(
-            taken.cash(),
-            taken.change(),
-            taken.card(),
-            taken.owing(),
-            taken.unsaid(),
-            taken.tax()),
+            taken.cash(), taken.change(), taken.card(), taken.owing(), taken.unsaid(), taken.tax()),
         money.cashFloat(show, currency),
         cash.due(),
         money.counted(show).orElse(null),
@@ -159,8 +150,7 @@ class ShowReckoning {
           (lot, bounds) -> {
             if (bounds.most() > 0) {
               lots.add(
-                  new Settlement.SoldLot(
-                      size.container(), lot, bounds.least(), bounds.most()));
+                  new Settlement.SoldLot(size.container(), lot, bounds.least(), bounds.most()));
             }
           });
       long beyond = size.at(show.place()).beyond();

@@ -33,8 +33,7 @@ class TableMoney {
   private final Drawers drawers;
   private final ShowRecords records;
 
-  TableMoney(
-      TakingsBook takings, SalePrices prices, Drawers drawers, ShowRecords records) {
+  TableMoney(TakingsBook takings, SalePrices prices, Drawers drawers, ShowRecords records) {
     this.takings = takings;
     this.prices = prices;
     this.drawers = drawers;
@@ -57,8 +56,7 @@ class TableMoney {
     return drawers.counted(show.id());
   }
 
-  CashUp cashUp(
-      Show show, Stall stall, Takings taken, Money payouts, List<SizeReckoning> sizes) {
+  CashUp cashUp(Show show, Stall stall, Takings taken, Money payouts, List<SizeReckoning> sizes) {
     String currency = taken.cash().currency();
     return CashUp.of(
         cashFloat(show, currency),
@@ -70,8 +68,7 @@ class TableMoney {
   }
 
   /** What could put the drawer off: deals, prices, jars gone unrecorded, sales told as card. */
-  private List<Clue> clues(
-      Show show, Stall stall, List<SizeReckoning> sizes, String currency) {
+  private List<Clue> clues(Show show, Stall stall, List<SizeReckoning> sizes, String currency) {
     List<Clue> clues = new ArrayList<>();
     Optional<PriceList> list = prices.list(stall, show.starts(), currency);
     list.ifPresent(
@@ -88,8 +85,7 @@ class TableMoney {
                   line ->
                       clues.add(
                           Clue.often(
-                              "%s at %s".formatted(line.container(), line.price()),
-                              line.price())));
+                              "%s at %s".formatted(line.container(), line.price()), line.price())));
         });
     clues.addAll(takings.notInCash(show.place(), currency));
     return clues;
@@ -108,7 +104,8 @@ class TableMoney {
 
   private static Stream<Clue> savings(PriceList list, Deal deal) {
     return priced(list, deal.container())
-        .filter(line -> deal.grade() == null || deal.grade() == line.grade() || line.grade() == null)
+        .filter(
+            line -> deal.grade() == null || deal.grade() == line.grade() || line.grade() == null)
         .map(line -> line.price().times(BigDecimal.valueOf(deal.count())).minus(deal.price()))
         .filter(saving -> saving.signum() > 0)
         .distinct()
