@@ -199,8 +199,7 @@ class PlanOverRestTest {
   }
 
   private static String lines(String size, String lot, int count) {
-    return "{'lines': [{'container': '%s', 'lot': '%s', 'count': %d}]}"
-        .formatted(size, lot, count);
+    return "{'lines': [{'container': '%s', 'lot': '%s', 'count': %d}]}".formatted(size, lot, count);
   }
 
   /** A jar size of this test's own: 628 g of syrup in 300 g of glass. */
