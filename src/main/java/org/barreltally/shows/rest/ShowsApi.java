@@ -54,7 +54,9 @@ public class ShowsApi {
   private final MaybeOnce maybeOnce;
 
   ShowsApi(
-      Shows shows, Bookings bookings, Stepping stepping, BookingJson json, ShowReading reading) {
+      Shows shows, Bookings bookings, Stepping stepping, BookingJson json,
+      ShowReading reading,
+      MaybeOnce maybeOnce) {
     this.shows = shows;
     this.bookings = bookings;
     this.stepping = stepping;
