@@ -22,7 +22,7 @@ import org.barreltally.shows.Show;
  */
 final class PackingList {
 
-  private static final String BOX = "\u25a1";
+  private static final String BOX = FormText.TICK_BOX;
   private static final String COUNT = "______";
   private static final double GRAMS_PER_KG = 1000;
   private static final String CARE =
@@ -44,11 +44,13 @@ final class PackingList {
   private final Show show;
   private final Booking booking;
   private final Maker maker;
+  private final String setUp;
   private final List<Line> lines;
   private final Money cashFloat;
   private final List<String> withoutEmptyWeight;
 
   /**
+   * @param setUp when, by the farm's clock; null if it is not said
    * @param cashFloat change money that went along, or is to; null for none
    * @param withoutEmptyWeight containers whose empty weight nobody said
    */
@@ -57,6 +59,7 @@ final class PackingList {
     this.show = show;
     this.booking = show.booking();
     this.maker = maker;
+    this.setUp = setUp;
     this.lines = lines;
     this.cashFloat = cashFloat;
     this.withoutEmptyWeight = withoutEmptyWeight;
@@ -92,7 +95,7 @@ final class PackingList {
 
   private Part facts() {
     List<Row> rows = new ArrayList<>();
-    fact(rows, "Set up", booking.setUp() == null ? null : booking.setUp().toString(), "setUp");
+    fact(rows, "Set up", setUp, "setUp");
     fact(rows, "Helper", booking.helper(), "helper");
     fact(rows, "Vehicle", booking.vehicle(), "vehicle");
     fact(rows, "In rain", booking.rainPlan(), "rainPlan");
@@ -134,11 +137,11 @@ final class PackingList {
     }
     return new Part(
         List.of(
-            new Column(0.06, false),
-            new Column(0.08, true),
+            new Column(0.05, false),
+            new Column(0.07, true),
             new Column(0.33, false),
-            new Column(0.18, false),
-            new Column(0.08, false),
+            new Column(0.21, false),
+            new Column(0.07, false),
             new Column(0.09, false),
             new Column(0.09, false),
             new Column(0.09, false)),

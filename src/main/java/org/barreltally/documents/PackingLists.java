@@ -2,13 +2,17 @@ package org.barreltally.documents;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.barreltally.containers.Containers;
 import org.barreltally.ledger.Days;
 import org.barreltally.pricing.Money;
 import org.barreltally.settings.FarmSettings;
+import org.barreltally.shows.DayOrTime;
 import org.barreltally.shows.Promises;
 import org.barreltally.shows.Show;
 import org.barreltally.shows.ShowRecords;
@@ -19,6 +23,9 @@ import org.barreltally.shows.TableLine;
 /** What stands on the packing lists of shows. */
 @ApplicationScoped
 public class PackingLists {
+
+  private static final DateTimeFormatter HOUR =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
   private final Shows shows;
   private final ShowRecords records;
@@ -72,8 +79,16 @@ public class PackingLists {
     Money cash = records.cashFloat(id).orElse(show.booking().cashFloat());
     List<String> unknown =
         weights.withoutEmptyWeight(lines.stream().map(PackingList.Line::container).toList());
-    return new PackingList(show, maker, lines, cash, unknown)
+    return new PackingList(show, maker, setUp(show.booking().setUp()), lines, cash, unknown)
         .on(sheets.named(sheet, "sheet").paper());
+  }
+
+  private String setUp(DayOrTime when) {
+    if (when == null || when.day() != null) {
+      return when == null ? null : when.day().toString();
+    }
+    ZoneId zone = settings.now().zone();
+    return HOUR.format(when.at().atZone(zone)) + " (" + zone.getId() + ")";
   }
 
   private PackingList.Line packed(TableLine line) {
