@@ -18,6 +18,10 @@ import org.postgresql.ds.PGSimpleDataSource;
 public final class EmptyDatabase implements AutoCloseable {
 
   private static final String ROWS = "SELECT t::text FROM %s t ORDER BY 1";
+  private static final String ROWS_OF_COLUMNS = "SELECT ROW(%s)::text FROM %s ORDER BY 1";
+  private static final String COLUMNS =
+      "SELECT quote_ident(attname) FROM pg_attribute WHERE attrelid = 'public.%s'::regclass"
+          + " AND attnum > 0 AND NOT attisdropped ORDER BY attnum";
   private static final String TABLES =
       "SELECT relname FROM pg_class WHERE relnamespace = 'public'::regnamespace AND relkind = 'r'"
           + " AND relname NOT IN ('sessions', 'flyway_schema_history')";
@@ -93,6 +97,26 @@ public final class EmptyDatabase implements AutoCloseable {
     Map<String, List<String>> rows = new TreeMap<>();
     for (String table : column(database, TABLES)) {
       rows.put(table, column(database, ROWS.formatted(table)));
+    }
+    return rows;
+  }
+
+  /** The columns of every table that {@link #rows()} shows, as SQL, by table. */
+  Map<String, String> columns() throws SQLException {
+    Map<String, String> columns = new TreeMap<>();
+    for (String table : column(owned(), TABLES)) {
+      columns.put(table, String.join(", ", column(owned(), COLUMNS.formatted(table))));
+    }
+    return columns;
+  }
+
+  /** As {@link #rows()}, of these tables and columns alone. */
+  Map<String, List<String>> rows(Map<String, String> columns) throws SQLException {
+    Map<String, List<String>> rows = new TreeMap<>();
+    for (Map.Entry<String, String> table : columns.entrySet()) {
+      rows.put(
+          table.getKey(),
+          column(owned(), ROWS_OF_COLUMNS.formatted(table.getValue(), table.getKey())));
     }
     return rows;
   }

@@ -42,18 +42,22 @@ class RestoringTest {
   @Test
   void a_book_of_an_earlier_version_is_brought_up_to_this_one() throws Exception {
     Path file = folder.resolve("early.zip");
+    Map<String, String> columns;
     Map<String, List<String>> before;
     try (EmptyDatabase early = EmptyDatabase.create().migratedTo("013")) {
       early.run(EARLY_BOOK);
-      before = early.rows();
+      columns = early.columns();
+      before = early.rows(columns);
       assertEquals("013", new Saving(early.owned()).save(file, Instant.now()).schemaVersion());
     }
     try (EmptyDatabase empty = EmptyDatabase.create()) {
       new Restoring(empty.owned()).restore(file);
 
-      Map<String, List<String>> after = empty.rows();
-      before.forEach((table, rows) -> assertEquals(rows, after.get(table), table));
-      assertTrue(after.containsKey("supplies"), "tables that came later are there");
+      // Later versions add columns to these tables, and rows of their own to some.
+      Map<String, List<String>> after = empty.rows(columns);
+      before.forEach((table, rows) -> assertTrue(after.get(table).containsAll(rows), table));
+      assertEquals(before.get("entries"), after.get("entries"));
+      assertTrue(empty.columns().containsKey("supplies"), "tables that came later are there");
       assertEquals(newest(), empty.value(VERSION));
       RoundTripTest.assertSound(empty);
     }
