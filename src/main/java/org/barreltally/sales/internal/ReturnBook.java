@@ -87,8 +87,7 @@ public class ReturnBook {
         .isEmpty();
   }
 
-  public UUID keep(
-      UUID sale, UUID movement, String reason, Money refund, Map<Item, Long> pieces) {
+  public UUID keep(UUID sale, UUID movement, String reason, Money refund, Map<Item, Long> pieces) {
     UUID id = ids.next();
     entities
         .createNativeQuery(

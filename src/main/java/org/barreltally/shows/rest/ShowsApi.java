@@ -54,7 +54,10 @@ public class ShowsApi {
   private final MaybeOnce maybeOnce;
 
   ShowsApi(
-      Shows shows, Bookings bookings, Stepping stepping, BookingJson json,
+      Shows shows,
+      Bookings bookings,
+      Stepping stepping,
+      BookingJson json,
       ShowReading reading,
       MaybeOnce maybeOnce) {
     this.shows = shows;
