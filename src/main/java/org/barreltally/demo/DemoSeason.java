@@ -8,6 +8,7 @@ import jakarta.transaction.Transactional;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.barreltally.people.AccessTokens;
@@ -50,17 +51,22 @@ public class DemoSeason {
 
   private static void run(SeasonScript script, RestCaller rest, PrintStream out)
       throws IOException, InterruptedException {
-    Map<String, String> lots = new HashMap<>();
+    Map<String, String> said = new HashMap<>();
     SeasonSummary summary = new SeasonSummary();
-    for (SeasonScript.Step step : script.steps()) {
-      JsonNode answer = rest.post(step.path(), step.id(), step.bodyWith(lots));
-      if (step.name() != null && answer.hasNonNull("lot")) {
-        lots.put(step.name(), answer.get("lot").asText());
+    for (SeasonScript.Step open : script.steps()) {
+      SeasonScript.Step step = open.with(said);
+      JsonNode answer = rest.post(step.path(), step.id(), step.body());
+      for (String field : List.of("lot", "id")) {
+        if (step.name() != null && answer.hasNonNull(field)) {
+          said.put(step.name() + "." + field, answer.get(field).asText());
+        }
       }
       if ("/api/barrels".equals(step.path())) {
         summary.barrel(answer);
       } else if ("/api/canning/runs".equals(step.path())) {
         summary.run(answer);
+      } else if (step.path().endsWith("/settlement")) {
+        summary.settlement(answer);
       }
     }
     summary.print(script.farm(), out);

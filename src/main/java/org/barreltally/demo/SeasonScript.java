@@ -15,16 +15,20 @@ record SeasonScript(String farm, List<Step> steps) {
 
   /**
    * @param name under which later steps refer to the answer; null if none does
-   * @param body JSON in which {@code {name.lot}} stands for the lot of an earlier answer
+   * @param path in which {@code {name.id}} stands for the id of an earlier answer
+   * @param body JSON in which {@code {name.lot}} and {@code {name.id}} do alike
    */
   record Step(UUID id, String name, String path, String body) {
 
-    String bodyWith(Map<String, String> lots) {
-      String text = body;
-      for (Map.Entry<String, String> lot : lots.entrySet()) {
-        text = text.replace("{" + lot.getKey() + ".lot}", lot.getValue());
+    /** The step with what earlier answers said, by name and field. */
+    Step with(Map<String, String> said) {
+      String knownPath = path;
+      String knownBody = body;
+      for (Map.Entry<String, String> word : said.entrySet()) {
+        knownPath = knownPath.replace("{" + word.getKey() + "}", word.getValue());
+        knownBody = knownBody.replace("{" + word.getKey() + "}", word.getValue());
       }
-      return text;
+      return new Step(id, name, knownPath, knownBody);
     }
   }
 
