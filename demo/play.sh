@@ -12,12 +12,12 @@ declare -A answers
 jq -c '.requests[]' "$folder/season.json" | while read -r step; do
   body=$(jq -c '.body' <<<"$step")
   path=$(jq -r '.post' <<<"$step")
-  # {june.lot} stands for the field "lot" in the answer to the request named "june"; ids likewise.
+  # {june.lot} stands for the field "lot" in the answer to the request named "june", {fernby.id} for "id".
   for name in "${!answers[@]}"; do
     for field in lot id; do
-      word=$(jq -r ".$field // empty" <<<"${answers[$name]}")
-      body=${body//"{$name.$field}"/$word}
-      path=${path//"{$name.$field}"/$word}
+      value=$(jq -r ".$field // empty" <<<"${answers[$name]}")
+      body=${body//"{$name.$field}"/$value}
+      path=${path//"{$name.$field}"/$value}
     done
   done
   answer=$(curl --silent --show-error --fail-with-body --user "$user:$password" \
@@ -26,5 +26,5 @@ jq -c '.requests[]' "$folder/season.json" | while read -r step; do
     --data "$body" "$address$path")
   name=$(jq -r '.name // empty' <<<"$step")
   if [ -n "$name" ]; then answers[$name]=$answer; fi
-  echo "$path $(jq -r '.tag? // .lot? // .code? // .id? // ""' <<<"$answer")"
+  echo "$path $(jq -r '.tag // .lot // .code // .id // "done"' <<<"$answer")"
 done

@@ -20,6 +20,9 @@ import org.barreltally.people.AccessTokens;
 @ApplicationScoped
 public class DemoSeason {
 
+  /** What later steps may name of an earlier answer. */
+  private static final List<String> TOLD = List.of("lot", "id");
+
   private final EntityManager entities;
   private final AccessTokens tokens;
   private final ObjectMapper json;
@@ -51,14 +54,15 @@ public class DemoSeason {
 
   private static void run(SeasonScript script, RestCaller rest, PrintStream out)
       throws IOException, InterruptedException {
-    Map<String, String> said = new HashMap<>();
+    Map<String, String> told = new HashMap<>();
     SeasonSummary summary = new SeasonSummary();
-    for (SeasonScript.Step open : script.steps()) {
-      SeasonScript.Step step = open.with(said);
-      JsonNode answer = rest.post(step.path(), step.id(), step.body());
-      for (String field : List.of("lot", "id")) {
-        if (step.name() != null && answer.hasNonNull(field)) {
-          said.put(step.name() + "." + field, answer.get(field).asText());
+    for (SeasonScript.Step step : script.steps()) {
+      JsonNode answer = rest.post(step.pathWith(told), step.id(), step.bodyWith(told));
+      if (step.name() != null) {
+        for (String field : TOLD) {
+          if (answer.hasNonNull(field)) {
+            told.put(step.name() + "." + field, answer.get(field).asText());
+          }
         }
       }
       if ("/api/barrels".equals(step.path())) {

@@ -16,19 +16,24 @@ record SeasonScript(String farm, List<Step> steps) {
   /**
    * @param name under which later steps refer to the answer; null if none does
    * @param path in which {@code {name.id}} stands for the id of an earlier answer
-   * @param body JSON in which {@code {name.lot}} and {@code {name.id}} do alike
+   * @param body JSON in which {@code {name.lot}} and {@code {name.id}} stand for lot and id of one
    */
   record Step(UUID id, String name, String path, String body) {
 
-    /** The step with what earlier answers said, by name and field. */
-    Step with(Map<String, String> said) {
-      String knownPath = path;
-      String knownBody = body;
-      for (Map.Entry<String, String> word : said.entrySet()) {
-        knownPath = knownPath.replace("{" + word.getKey() + "}", word.getValue());
-        knownBody = knownBody.replace("{" + word.getKey() + "}", word.getValue());
+    String pathWith(Map<String, String> told) {
+      return with(path, told);
+    }
+
+    String bodyWith(Map<String, String> told) {
+      return with(body, told);
+    }
+
+    private static String with(String text, Map<String, String> told) {
+      String whole = text;
+      for (Map.Entry<String, String> one : told.entrySet()) {
+        whole = whole.replace("{" + one.getKey() + "}", one.getValue());
       }
-      return new Step(id, name, knownPath, knownBody);
+      return whole;
     }
   }
 

@@ -42,5 +42,12 @@ public record PriceSheetText(
    * @param name of the jar
    * @param detail its contents, in smaller type
    */
-  public record Row(String name, String detail, String price) {}
+  public record Row(String name, String detail, String price) {
+
+    /** The detail without what stands in brackets, where there is less room. */
+    public String shortDetail() {
+      int bracket = detail.indexOf(" (");
+      return bracket < 0 ? detail : detail.substring(0, bracket);
+    }
+  }
 }

@@ -132,7 +132,7 @@ public class PriceSheets {
             deal ->
                 new PriceSheetText.Row(
                     deal.count() + " × " + parted(containers.at(deal.container()).name()),
-                    deal.grade() == null ? "any grades" : deal.grade().words(),
+                    deal.grade() == null ? "any grades, mixed as you like" : deal.grade().words(),
                     words.of(deal.price())))
         .toList();
   }

@@ -56,7 +56,15 @@ class AppendOnlyTest {
           "price_lines",
           "price_deals",
           "price_list_withdrawals",
-          "tax_rates");
+          "tax_rates",
+          "show_steps",
+          "show_payments",
+          "show_reservations",
+          "show_pack_outs",
+          "show_transfers",
+          "show_backs",
+          "show_drawers",
+          "show_awards");
 
   @Inject DataSource application;
 
@@ -92,6 +100,10 @@ class AppendOnlyTest {
           case "price_lines", "price_deals" -> "amount";
           case "price_list_withdrawals" -> "reason";
           case "tax_rates" -> "percent";
+          case "show_steps" -> "state";
+          case "show_payments" -> "amount";
+          case "show_reservations", "show_pack_outs", "show_backs", "show_drawers" -> "show";
+          case "show_transfers" -> "movement";
           default -> "lot";
         };
     return column + " = " + column;

@@ -17,12 +17,17 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
 import java.util.List;
+import java.util.UUID;
+import org.barreltally.stock.ShelfFixture;
 import org.junit.jupiter.api.Test;
 
 /** Shows booked, changed and brought from state to state. */
 @QuarkusTest
 class BookingTest {
+
+  @Inject ShelfFixture shelf;
 
   @Test
   void name_town_and_days_are_enough() {
@@ -34,6 +39,20 @@ class BookingTest {
         .body("state", equalTo("applied"))
         .body("code", matchesPattern("plum-fair-[a-z0-9]+-2027"))
         .body("helper", nullValue());
+  }
+
+  @Test
+  void a_booking_told_twice_under_one_id_is_one_show() {
+    UUID key = UUID.randomUUID();
+    String said =
+        "{'name': '%s', 'town': 'Fernby', 'starts': '2032-05-01', 'ends': '2032-05-01', 'helper': 'Piet'}"
+            .formatted(newName("Twice"));
+    String first = posts("/api/shows", said, key).statusCode(201).extract().asString();
+    posts("/api/shows", said, key).statusCode(201).body(equalTo(first));
+    reads("/api/shows?year=2032").body("items.size()", equalTo(1));
+    posts("/api/shows", said.replace("Piet", "Marla"), key)
+        .statusCode(409)
+        .body("code", equalTo("id-reused"));
   }
 
   @Test
@@ -219,6 +238,4 @@ class BookingTest {
     show(id).body("awards.size()", equalTo(1));
     reads("/api/shows/" + id + "/awards").body("items[0].ribbon", equalTo("Blue ribbon"));
   }
-
-  @jakarta.inject.Inject org.barreltally.stock.ShelfFixture shelf;
 }

@@ -23,6 +23,7 @@ final class CardFace {
   private static final double BAND = 0.13;
 
   private static final double PRICE = 0.34;
+  private static final double PRICE_ALONE = 0.42;
   private static final double DEALS = 0.17;
   private static final double NAME = 0.135;
   private static final double GRADE = 0.1;
@@ -66,7 +67,9 @@ final class CardFace {
       words.add(wording("grade", text.grade(), false, GRADE));
     }
     words.add(wording("lines", text.contents(), false, CONTENTS));
-    pen.blockCentered(new TextBlock(faces, inner(), top - foot).fit(words), width / 2, top);
+    List<TextBlock.Line> lines = new TextBlock(faces, inner(), top - foot).fit(words);
+    double above = (top - foot - TextBlock.height(lines)) / 2;
+    pen.blockCentered(lines, width / 2, top - above);
   }
 
   private double inner() {
@@ -114,7 +117,8 @@ final class CardFace {
   }
 
   private double price() {
-    double size = Math.min(PRICE * height, inner() / faces.bold().width(text.price()));
+    double share = text.deals().isEmpty() ? PRICE_ALONE : PRICE;
+    double size = Math.min(share * height, inner() / faces.bold().width(text.price()));
     if (size < LEAST_PRICE) {
       throw new TextDoesNotFit("sheet", "“" + text.price() + "” is wider than the card.");
     }

@@ -26,6 +26,7 @@ public final class PriceSheetPdf {
   private static final double TITLE = 19;
   private static final double VALIDITY = 16;
   private static final double SMALL = 10;
+  private static final double BLANK = 7;
   private static final double AFTER_HEAD = 10;
   private static final double SMALLEST = 6;
 
@@ -43,6 +44,7 @@ public final class PriceSheetPdf {
     head = new ArrayList<>();
     add(head, "maker", text.maker(), true, MAKER, width);
     add(head, "address", String.join(", ", text.address()), false, SMALL + 1, width);
+    head.add(new TextBlock.Line(" ", false, BLANK));
     add(head, "name", text.title() + " · " + text.name(), true, TITLE, width);
     add(head, "validity", text.validity(), false, VALIDITY, width);
     text.notices().forEach(notice -> add(head, "notices", notice, true, VALIDITY, width));

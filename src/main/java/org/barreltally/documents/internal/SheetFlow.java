@@ -106,7 +106,8 @@ final class SheetFlow {
     double room = columns.width() - price - GAP;
     List<TextBlock.Line> name = set("lines", row.name(), false, type, room);
     double small = Math.max(DETAIL * type, LEAST_DETAIL);
-    List<TextBlock.Line> detail = set("lines", row.detail(), false, small, columns.width());
+    String words = columns.number() == 1 ? row.detail() : row.shortDetail();
+    List<TextBlock.Line> detail = set("lines", words, false, small, columns.width());
     double used = width(name.get(name.size() - 1)) + GAP + width(detail.get(0));
     boolean beside = detail.size() == 1 && used <= room;
     return new SheetBlock.Row(name, detail, beside, row.price());
