@@ -42,6 +42,15 @@ class AppendOnlyTest {
           "purchases",
           "settings",
           "net_contents_checks",
+          "sales",
+          "sale_lines",
+          "sale_notes",
+          "sale_conflicts",
+          "sale_papers",
+          "sale_returns",
+          "sale_return_lines",
+          "sale_inspections",
+          "show_settlements",
           "allowed_variations",
           "price_lists",
           "price_lines",
@@ -74,6 +83,13 @@ class AppendOnlyTest {
     String column =
         switch (table) {
           case "movements" -> "reason";
+          case "sales", "sale_conflicts" -> "place";
+          case "sale_lines", "sale_return_lines" -> "pieces";
+          case "sale_notes" -> "code";
+          case "sale_papers" -> "number";
+          case "sale_returns" -> "reason";
+          case "sale_inspections" -> "note";
+          case "show_settlements" -> "told";
           case "entries" -> "amount";
           case "reservation_steps" -> "pieces";
           case "lot_parents" -> "grams";
