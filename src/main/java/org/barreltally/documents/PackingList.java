@@ -55,7 +55,12 @@ final class PackingList {
    * @param withoutEmptyWeight containers whose empty weight nobody said
    */
   PackingList(
-      Show show, Maker maker, List<Line> lines, Money cashFloat, List<String> withoutEmptyWeight) {
+      Show show,
+      Maker maker,
+      String setUp,
+      List<Line> lines,
+      Money cashFloat,
+      List<String> withoutEmptyWeight) {
     this.show = show;
     this.booking = show.booking();
     this.maker = maker;

@@ -15,11 +15,13 @@ import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.UUID;
+import org.barreltally.measure.ColorClass;
 import org.barreltally.stock.ShelfFixture;
 import org.junit.jupiter.api.Test;
 
@@ -28,6 +30,7 @@ import org.junit.jupiter.api.Test;
 class BookingTest {
 
   @Inject ShelfFixture shelf;
+  @Inject Awards awards;
 
   @Test
   void name_town_and_days_are_enough() {
@@ -237,5 +240,11 @@ class BookingTest {
         .body("awards[0].words", equalTo("Blue ribbon, Amber, single jug, Fernby Gala 2026"));
     show(id).body("awards.size()", equalTo(1));
     reads("/api/shows/" + id + "/awards").body("items[0].ribbon", equalTo("Blue ribbon"));
+    assertEquals(
+        List.of("Blue ribbon"),
+        awards.wonOnHand(size, ColorClass.AMBER).stream().map(Award::ribbon).toList());
+    assertEquals(List.of(), awards.wonOnHand(size, ColorClass.DARK));
+    posts("/api/lots/" + lot + "/hold", "{'reason': 'Tastes of smoke'}").statusCode(200);
+    assertEquals(List.of(), awards.wonOnHand(size, ColorClass.AMBER));
   }
 }

@@ -326,6 +326,7 @@ class TableSalesTest {
     String size = newSize();
     String show = accepted(newName("Plough Day"), "2026-09-12");
     String right = sale(UUID.randomUUID().toString(), size, null, 1, cash(15));
+    String other = sale(UUID.randomUUID().toString(), size, null, 1, cash(15));
     String[][] wrongs = {
       {"'count': 1", "'count': -1", "[1].lines[0].count", "invalid-field"},
       {"'count': 1", "'count': 0", "[1].lines[0].count", "invalid-field"},
@@ -340,7 +341,7 @@ class TableSalesTest {
     var before = rows.fingerprint();
     for (String[] wrong : wrongs) {
       var answer =
-          tell(show, "[" + right + "," + right.replace(wrong[0], wrong[1]) + "]").extract();
+          tell(show, "[" + right + "," + other.replace(wrong[0], wrong[1]) + "]").extract();
       answers.add(
           answer.statusCode() + " " + answer.path("code") + " " + answer.path("errors[0].field"));
     }
