@@ -14,17 +14,16 @@ public class CountsNeeded {
   /** A lot below zero, or all jars of a size together, those without lot among them. */
   private static final String NEEDED =
       """
-      SELECT place, container, grade, lot, on_table FROM (
-        SELECT b.place, i.container, i.grade, i.lot, b.amount AS on_table
-        FROM balances b JOIN items i ON i.id = b.item
-        WHERE b.below_zero AND i.container IS NOT NULL AND i.lot IS NOT NULL AND b.amount < 0
-        UNION ALL
-        SELECT b.place, i.container, NULL, NULL, CAST(sum(b.amount) AS bigint)
-        FROM balances b JOIN items i ON i.id = b.item
-        WHERE b.below_zero AND i.container IS NOT NULL
-        GROUP BY b.place, i.container HAVING sum(b.amount) < 0) AS needed
-        JOIN places p ON p.code = needed.place AND p.kind = 'out'
-      WHERE place = coalesce(CAST(:place AS text), place)
+      WITH there AS (
+        SELECT b.place, i.container, i.grade, i.lot, b.amount
+        FROM places p JOIN balances b ON b.place = p.code JOIN items i ON i.id = b.item
+        WHERE p.kind = 'out' AND p.below_zero AND i.container IS NOT NULL
+          AND p.code = coalesce(CAST(:place AS text), p.code))
+      SELECT place, container, grade, lot, amount AS on_table FROM there
+      WHERE lot IS NOT NULL AND amount < 0
+      UNION ALL
+      SELECT place, container, NULL, NULL, CAST(sum(amount) AS bigint) FROM there
+      GROUP BY place, container HAVING sum(amount) < 0
       ORDER BY place, container, lot NULLS FIRST
       """;
 

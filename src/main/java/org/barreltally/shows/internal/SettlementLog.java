@@ -48,6 +48,17 @@ public class SettlementLog {
         .executeUpdate();
   }
 
+  /** Whether jars of a show were counted back, in a count that was not taken back. */
+  public boolean wasCounted(UUID show) {
+    return !entities
+        .createNativeQuery(
+            "SELECT 1 FROM show_backs b WHERE b.show = :show AND jsonb_array_length(b.lines) > 0"
+                + " AND NOT EXISTS (SELECT 1 FROM movements r WHERE r.reverses = b.movement)")
+        .setParameter("show", show)
+        .getResultList()
+        .isEmpty();
+  }
+
   /** What was said with the newest settlement of a show. */
   public Optional<SettleShow> newest(UUID show) {
     return column("CAST(said AS text)", "", show)

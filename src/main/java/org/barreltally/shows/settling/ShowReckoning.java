@@ -27,6 +27,7 @@ import org.barreltally.shows.Payments;
 import org.barreltally.shows.Show;
 import org.barreltally.shows.ShowState;
 import org.barreltally.shows.Shows;
+import org.barreltally.shows.internal.SettlementLog;
 
 /** Reckons how a show stands: units by the ledger, money by its sales, each for itself. */
 @ApplicationScoped
@@ -41,6 +42,7 @@ class ShowReckoning {
   private final CountsNeeded counts;
   private final Payments payments;
   private final FarmSettings settings;
+  private final SettlementLog log;
 
   ShowReckoning(
       Shows shows,
@@ -48,13 +50,15 @@ class ShowReckoning {
       TableMoney money,
       CountsNeeded counts,
       Payments payments,
-      FarmSettings settings) {
+      FarmSettings settings,
+      SettlementLog log) {
     this.shows = shows;
     this.tables = tables;
     this.money = money;
     this.counts = counts;
     this.payments = payments;
     this.settings = settings;
+    this.log = log;
   }
 
   /** The stall that a show is to sales. */
@@ -67,16 +71,18 @@ class ShowReckoning {
   Map<String, Boolean> counted(Show show) {
     SortedMap<String, Boolean> counted = new TreeMap<>();
     for (String place : tables.exchanging(show.place())) {
-      counted.put(place, shows.atPlace(place).map(ShowReckoning::isCounted).orElse(true));
+      counted.put(place, shows.atPlace(place).map(this::isCounted).orElse(true));
     }
     return counted;
   }
 
-  /** A show that was called off has sold nothing more either, once its jars are home. */
-  private static boolean isCounted(Show show) {
-    return show.state() == ShowState.CLOSED
-        || show.state() == ShowState.SETTLED
-        || show.state() == ShowState.CALLED_OFF;
+  /** Whether it is over and its jars were counted home: closing it alone counts nothing. */
+  private boolean isCounted(Show show) {
+    boolean over =
+        show.state() == ShowState.CLOSED
+            || show.state() == ShowState.SETTLED
+            || show.state() == ShowState.CALLED_OFF;
+    return over && log.wasCounted(show.id());
   }
 
   @Transactional
@@ -120,7 +126,7 @@ class ShowReckoning {
         perHour(sold, hours),
         waitsFor(show, counted),
         counts.list(show.place()),
-        toLookAt(show, sizes, taken, counts.list(show.place())),
+        toLookAt(show, counted.get(show.place()), sizes, taken, counts.list(show.place())),
         null);
   }
 
@@ -170,8 +176,15 @@ class ShowReckoning {
   }
 
   private static List<String> toLookAt(
-      Show show, List<SizeReckoning> sizes, Takings taken, List<CountNeeded> needed) {
+      Show show,
+      boolean counted,
+      List<SizeReckoning> sizes,
+      Takings taken,
+      List<CountNeeded> needed) {
     List<String> found = new ArrayList<>();
+    if (!counted && sizes.stream().anyMatch(size -> size.totals().containsKey(show.place()))) {
+      found.add("Its jars were not counted home yet; sold is what was recorded.");
+    }
     for (SizeReckoning size : sizes) {
       SizeReckoning.Total total = size.at(show.place());
       if (total.unrecorded() > 0) {
