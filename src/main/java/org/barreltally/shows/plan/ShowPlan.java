@@ -1,6 +1,7 @@
 package org.barreltally.shows.plan;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Quantity;
@@ -35,7 +36,12 @@ public record ShowPlan(
     DEMAND,
     PROMISE,
     VEHICLE,
-    TABLE
+    TABLE;
+
+    /** {@code demand, promise, vehicle, table}. */
+    public String code() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   /**
