@@ -1,6 +1,7 @@
 package org.barreltally.lots;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Instance;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,12 +19,19 @@ public class Tracing {
   private final LotRows rows;
   private final Family family;
   private final Whereabouts whereabouts;
+  private final Instance<JarsInDoubt> doubts;
 
-  public Tracing(Lots lots, LotRows rows, Family family, Whereabouts whereabouts) {
+  public Tracing(
+      Lots lots,
+      LotRows rows,
+      Family family,
+      Whereabouts whereabouts,
+      Instance<JarsInDoubt> doubts) {
     this.lots = lots;
     this.rows = rows;
     this.family = family;
     this.whereabouts = whereabouts;
+    this.doubts = doubts;
   }
 
   /**
@@ -49,7 +57,8 @@ public class Tracing {
         whereabouts.jars(touched),
         whereabouts.bulk(touched),
         near.stream().collect(Collectors.toMap(Lot::code, Lot::seasons)),
-        near.stream().collect(Collectors.toMap(Lot::code, l -> l.brix().value())));
+        near.stream().collect(Collectors.toMap(Lot::code, l -> l.brix().value())),
+        doubts.stream().flatMap(known -> known.about(touched).stream()).toList());
   }
 
   private static List<Parent> links(List<Parent> links, Function<Parent, String> end, String code) {

@@ -89,7 +89,7 @@ final class Basket {
           "lines",
           "Deals are found for at most " + Deals.MOST_JARS + " jars of a size; sell it in parts.");
     }
-    List<JarGroup> groups = JarGroup.of(lines, each, indexes);
+    List<JarGroup> groups = JarGroup.of(lines, each, indexes, deals);
     CheapestMix mix = CheapestMix.of(groups, deals);
     long[] coins = FairShares.of(groups, mix, indexes.size());
     IntStream.range(0, indexes.size()).forEach(i -> amounts[indexes.get(i)] = money(coins[i]));

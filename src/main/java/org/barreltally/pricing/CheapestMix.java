@@ -5,16 +5,15 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The cheapest way to buy jars of one size: how many of each grade go into deals for any grade (the
- * mixed jars), while the rest of a grade is taken singly and in the deals of that grade.
+ * The cheapest way to buy jars of one size: how many of each group go into deals for any grade (the
+ * mixed jars), while the rest of it is taken singly and in the deals of its grade.
  *
- * <p>Found exactly by dynamic programming over the grades and the number of mixed jars (the
+ * <p>Found exactly by dynamic programming over the groups and the number of mixed jars (the
  * knapsack recurrence); time grows with the square of the jars.
  */
 final class CheapestMix {
 
   private final List<JarGroup> groups;
-  private final List<List<Deal>> own = new ArrayList<>();
   private final List<Ladder> apart = new ArrayList<>();
   private final List<Deal> mixing;
   private final Ladder mixed;
@@ -24,11 +23,7 @@ final class CheapestMix {
     this.groups = groups;
     mixing = deals.stream().filter(deal -> deal.grade() == null).toList();
     for (JarGroup group : groups) {
-      own.add(
-          deals.stream()
-              .filter(deal -> deal.grade() != null && deal.grade() == group.grade())
-              .toList());
-      apart.add(Ladder.of(group.count(), group.each(), own.get(own.size() - 1)));
+      apart.add(Ladder.of(group.count(), group.each(), group.own()));
     }
     int jars = mixing.isEmpty() ? 0 : groups.stream().mapToInt(JarGroup::count).sum();
     mixed = Ladder.of(jars, null, mixing);
@@ -58,7 +53,7 @@ final class CheapestMix {
   List<Charged.Used> used() {
     List<Charged.Used> used = new ArrayList<>();
     for (int i = 0; i < groups.size(); i++) {
-      addUsed(apart.get(i), groups.get(i).count() - taken[i], own.get(i), used);
+      addUsed(apart.get(i), groups.get(i).count() - taken[i], groups.get(i).own(), used);
     }
     addUsed(mixed, Arrays.stream(taken).sum(), mixing, used);
     return used;

@@ -10,10 +10,10 @@ import java.util.List;
  * the same the one with fewest deals. So a deal for any grade takes the dearest jars first, and a
  * deal dearer than its jars singly is never charged. Jars with an agreed price take no part.
  *
- * <p>Each deal's price is borne by its jars in proportion to what they cost singly, and jars of the
- * same size and grade bear the same, whatever their lot. Lines are cut to whole cents; the cents
- * left over go one each to the lines that were cut most, of equals to the dearer, then to the
- * earlier one. So no line is a cent or more from its exact share.
+ * <p>Each deal's price is borne by its jars in proportion to what they cost singly, and jars of one
+ * size and price that can take part in the same deals bear the same, whatever their lot. Lines are
+ * cut to whole cents; the cents left over go one each to the lines that were cut most, of equals to
+ * the dearer, then to the earlier one. So no line is a cent or more from its exact share.
  */
 public final class Deals {
 

@@ -7,7 +7,7 @@ import java.util.List;
 
 /**
  * Shares what a size costs among its lines. Mixed jars bear their deals in proportion to what they
- * cost singly; jars of one grade bear the same. Exact fractions are cut to whole coins, and what is
+ * cost singly; jars of one group bear the same. Exact fractions are cut to whole coins, and what is
  * left over goes one coin each to the lines cut most (the method of the largest remainder).
  */
 final class FairShares {

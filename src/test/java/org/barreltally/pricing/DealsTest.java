@@ -61,6 +61,12 @@ class DealsTest {
   }
 
   @Test
+  void grades_of_one_price_bear_a_mixed_deal_alike() {
+    Charged charged = Deals.of(farm(TWO)).apply(List.of(jars("HP", AMBER, 2), jars("HP", DARK, 1)));
+    assertEquals(List.of("16.67", "8.33"), amounts(charged));
+  }
+
+  @Test
   void the_cent_left_over_goes_to_the_line_cut_most_then_the_dearer_then_the_first() {
     Deal odd = deal("HP", null, 2, "16.01");
     Charged equal = Deals.of(farm(odd)).apply(List.of(jars("HP", AMBER, 1), jars("HP", DARK, 1)));

@@ -12,12 +12,9 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
-import java.time.LocalDate;
 import java.util.UUID;
-import org.barreltally.ledger.Days;
 import org.barreltally.pricing.Audience;
 import org.barreltally.pricing.EnterPriceList;
-import org.barreltally.pricing.NoPriceListHolds;
 import org.barreltally.pricing.PriceList;
 import org.barreltally.pricing.PriceListSummary;
 import org.barreltally.pricing.PriceLists;
@@ -43,13 +40,11 @@ public class PriceListsApi {
 
   private final PriceLists lists;
   private final FarmSettings settings;
-  private final Days days;
   private final Once once;
 
-  PriceListsApi(PriceLists lists, FarmSettings settings, Days days, Once once) {
+  PriceListsApi(PriceLists lists, FarmSettings settings, Once once) {
     this.lists = lists;
     this.settings = settings;
-    this.days = days;
     this.once = once;
   }
 
@@ -64,30 +59,6 @@ public class PriceListsApi {
     return page.page(
         lists.list(wanted, page.after(UUID::fromString).orElse(null), page.limit() + 1),
         summary -> summary.id().toString());
-  }
-
-  @GET
-  @Path("/current")
-  @Operation(
-      summary = "The price list that holds for an audience on a day",
-      description =
-          "Today where no day is given. Of several the one valid from the latest day, then the one"
-              + " entered last; a new version holds from its first day on.")
-  @APIResponse(
-      responseCode = "200",
-      description = "The list",
-      content =
-          @Content(
-              schema = @Schema(implementation = PriceListView.class),
-              examples = @ExampleObject(name = "fair prices", value = PriceListExamples.LIST)))
-  public PriceListView current(
-      @QueryParam("audience") String audience, @QueryParam("on") String on) {
-    Audience wanted = Asked.audience(audience);
-    LocalDate day = on == null ? days.today() : days.known(Asked.day(on, "on"), "on");
-    return lists
-        .current(wanted, day)
-        .map(this::view)
-        .orElseThrow(() -> new NoPriceListHolds(wanted, day));
   }
 
   @POST
