@@ -6,16 +6,22 @@ import java.util.UUID;
 /**
  * Follows what is posted, in the same transaction, to keep a snapshot of its own in step: for
  * example whether a barrel is drained. Every implementation is called for every movement, reversals
- * included, after its balances are written.
+ * included.
  */
 public interface AfterPosting {
-  default void posted(Movement movement) {}
 
-  /** Several movements posted together, in their order. */
-  default void posted(List<Movement> movements) {
-    movements.forEach(this::posted);
-  }
+  /**
+   * Movements that are posted together, in their order. What is added to {@code write} is run once
+   * their balances are written.
+   */
+  default void posted(List<Movement> movements, Bundle write) {}
 
-  /** After {@link #posted} of a reversal: which movement it took back. */
+  /**
+   * Before a movement is taken back: locks what {@link #posted} and {@link #reversed} will change,
+   * because whoever posted it locked that before the balances. Called by priority, highest first.
+   */
+  default void reversing(UUID original) {}
+
+  /** After the posting of a reversal: which movement it took back. */
   default void reversed(UUID original) {}
 }

@@ -3,13 +3,11 @@ package org.barreltally.ledger;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import java.math.BigDecimal;
-import java.sql.PreparedStatement;
-import java.sql.Types;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.hibernate.Session;
+import org.barreltally.ledger.internal.ItemRows;
 
 /** The items of the book. */
 @ApplicationScoped
@@ -25,31 +23,9 @@ public class Items {
 
   /** Enters items; their lots must be known. Several at once cost one round trip. */
   public void add(List<Item> items) {
-    entities.flush();
-    entities
-        .unwrap(Session.class)
-        .doWork(
-            connection -> {
-              try (PreparedStatement insert =
-                  connection.prepareStatement(
-                      "INSERT INTO items (id, lot, container, grams_each, grade, held)"
-                          + " VALUES (?, ?, ?, ?, ?, ?)")) {
-                for (Item item : items) {
-                  insert.setObject(1, item.id());
-                  insert.setString(2, item.lot());
-                  insert.setString(3, item.container());
-                  insert.setBigDecimal(4, item.gramsEach());
-                  if (item.grade() == null) {
-                    insert.setNull(5, Types.VARCHAR);
-                  } else {
-                    insert.setString(5, item.grade());
-                  }
-                  insert.setBoolean(6, item.held());
-                  insert.addBatch();
-                }
-                insert.executeBatch();
-              }
-            });
+    Bundle write = new Bundle();
+    ItemRows.add(items, write);
+    write.send(entities);
   }
 
   /**

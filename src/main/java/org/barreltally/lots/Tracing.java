@@ -2,12 +2,14 @@ package org.barreltally.lots;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
+import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.barreltally.ledger.Bundle;
 import org.barreltally.lots.internal.LotRow;
 import org.barreltally.lots.internal.LotRows;
 
@@ -19,6 +21,7 @@ public class Tracing {
   private final LotRows rows;
   private final Family family;
   private final Whereabouts whereabouts;
+  private final EntityManager entities;
   private final Instance<JarsInDoubt> doubts;
 
   public Tracing(
@@ -26,11 +29,13 @@ public class Tracing {
       LotRows rows,
       Family family,
       Whereabouts whereabouts,
+      EntityManager entities,
       Instance<JarsInDoubt> doubts) {
     this.lots = lots;
     this.rows = rows;
     this.family = family;
     this.whereabouts = whereabouts;
+    this.entities = entities;
     this.doubts = doubts;
   }
 
@@ -40,11 +45,16 @@ public class Tracing {
   @Transactional
   public Trace trace(String code) {
     Lot lot = lots.at(code);
-    List<Parent> above = family.above(code);
-    List<Parent> below = family.below(code);
+    Bundle links = new Bundle();
+    List<Parent> above = family.above(code, links);
+    List<Parent> below = family.below(code, links);
+    links.send(entities);
     Map<String, Double> descendants = Shares.inDescendants(code, below);
     List<String> touched = new ArrayList<>(descendants.keySet());
     touched.add(code);
+    Bundle standing = new Bundle();
+    Whereabouts.Found found = whereabouts.ask(touched, standing);
+    standing.send(entities);
     List<Parent> parents = links(above, Parent::child, code);
     List<Lot> near = new ArrayList<>(lotsNamed(parents));
     near.add(lot);
@@ -54,8 +64,8 @@ public class Tracing {
         links(below, Parent::parent, code),
         Shares.ofAncestors(code, above),
         descendants,
-        whereabouts.jars(touched),
-        whereabouts.bulk(touched),
+        found.jars(),
+        found.bulk(),
         near.stream().collect(Collectors.toMap(Lot::code, Lot::seasons)),
         near.stream().collect(Collectors.toMap(Lot::code, l -> l.brix().value())),
         doubts.stream().flatMap(known -> known.about(touched).stream()).toList());

@@ -22,9 +22,19 @@ record CodeImage(
   private static final int QR_QUIET = 4;
   private static final int BARS_QUIET = 10;
 
+  /** A code that is still read where about a seventh of it is spoilt. */
   static CodeImage qr(String content) {
+    return qr(content, QrCode.EccLevel.M);
+  }
+
+  /** A smaller code, read where about a fourteenth is spoilt. */
+  static CodeImage smallQr(String content) {
+    return qr(content, QrCode.EccLevel.L);
+  }
+
+  private static CodeImage qr(String content, QrCode.EccLevel correction) {
     QrCode code = new QrCode();
-    code.setPreferredEccLevel(QrCode.EccLevel.M);
+    code.setPreferredEccLevel(correction);
     return of(code, content, QR_QUIET, QR_QUIET);
   }
 

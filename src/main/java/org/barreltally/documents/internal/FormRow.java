@@ -12,7 +12,7 @@ import org.barreltally.documents.FormText.Type;
  */
 record FormRow(double above, boolean ruled, List<SetCell> cells, double below) {
 
-  private static final double BETWEEN_COLUMNS = 8;
+  private static final double BETWEEN_COLUMNS = 12;
   private static final double ABOVE_PART = 16;
   private static final double BELOW_ROW = 3;
   private static final double LEAST_OF_SIZE = 0.7;

@@ -33,12 +33,13 @@ public class LotLabelsApi {
   @Operation(
       summary = "Draw the labels of a lot's jars of one size",
       description =
-          "Needed: container. count (1 to 5000) is the rest of one sheet when left out; startAt is the"
+          "Needed: container. count (1 to 10000) is the rest of one sheet when left out; startAt is the"
               + " first label used on a part-used sheet, from 1 along each row; sheet is the owner's or"
               + " letter-2x5. The net contents are at least as high as reference/net_contents_type_height"
               + " asks for the panel: panelArea in square inches, a guess by the contents when left out,"
-              + " never less than the label. Refused for a lot that is held. Drawing records nothing; see"
-              + " label-prints."
+              + " never less than the label. Refused for a lot that is held. The QR code leads to the lot"
+              + " under the public address, or says its code where that is too long for the label."
+              + " Drawing records nothing; see label-prints."
               + PdfAnswer.CAUTION)
   @APIResponse(
       responseCode = "200",

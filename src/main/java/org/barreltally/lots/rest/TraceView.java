@@ -40,9 +40,9 @@ public record TraceView(
   public record Share(String lot, BigDecimal share) {}
 
   /**
-   * Jars at a place or with a recipient. {@code exact} if they surely are there; {@code possible} if
-   * they were sold or carried without lot and may be there: the same jar can then stand in several
-   * lines.
+   * Jars at a place or with a recipient. {@code exact} if they surely are there; {@code possible}
+   * if they were sold or carried without lot and may be there: the same jar can then stand in
+   * several lines.
    */
   public record Jars(
       String lot, String place, String recipient, String container, long count, String certainty) {}

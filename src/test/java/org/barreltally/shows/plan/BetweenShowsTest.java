@@ -60,7 +60,6 @@ class BetweenShowsTest {
       shows.add(times);
       all.addAll(times);
     }
-    return BetweenShows.share(
-        List.of(new BetweenShows.Revisited(Fitting.likeliest(all), shows)));
+    return BetweenShows.share(List.of(new BetweenShows.Revisited(Fitting.likeliest(all), shows)));
   }
 }

@@ -125,11 +125,6 @@ class PlanOverRestTest {
         .body("items.container", hasItem(size))
         .body("assumptions", hasItem(containsString("Half the price")))
         .body("cautions", hasSize(greaterThan(0)));
-    Owner.asks()
-        .contentType("application/json")
-        .post("/api/shows/" + show + "/plan")
-        .then()
-        .statusCode(200);
     Owner.reads("/api/availability?container=" + size)
         .body("items[0].available", equalTo(30))
         .body("items[0].reserved", equalTo(0));
@@ -199,8 +194,7 @@ class PlanOverRestTest {
   }
 
   private static String lines(String size, String lot, int count) {
-    return "{'lines': [{'container': '%s', 'lot': '%s', 'count': %d}]}"
-        .formatted(size, lot, count);
+    return "{'lines': [{'container': '%s', 'lot': '%s', 'count': %d}]}".formatted(size, lot, count);
   }
 
   /** A jar size of this test's own: 628 g of syrup in 300 g of glass. */

@@ -27,8 +27,7 @@ class TableSpaceTest {
   @Test
   void unlike_tables_count_by_their_length() {
     TableSpace space =
-        TableSpace.of(
-            List.of(new TableSpace.Table(96, 24, 1), new TableSpace.Table(48, 12, 1)), 0);
+        TableSpace.of(List.of(new TableSpace.Table(96, 24, 1), new TableSpace.Table(48, 12, 1)), 0);
     assertEquals(6, space.deep(new Footprint(3, 3)));
   }
 
@@ -39,7 +38,9 @@ class TableSpaceTest {
     assertTrue(across > 3 && across < 3.8, "across " + across);
   }
 
-  /** 628.0 g of syrup in a pint at 66.9 °Bx in air (UVM's 11.073 lb per gallon), and 300 g glass. */
+  /**
+   * 628.0 g of syrup in a pint at 66.9 °Bx in air (UVM's 11.073 lb per gallon), and 300 g glass.
+   */
   @Test
   void a_packed_jar_weighs_syrup_and_glass() {
     PackedJar known = PackedJar.of(pint(Quantity.of(300, Unit.G)));
