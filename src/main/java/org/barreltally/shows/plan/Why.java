@@ -73,7 +73,8 @@ final class Why {
     return switch (limit) {
       case DEMAND -> ".";
       case PROMISE -> " would be right, but only %d can be promised.".formatted(taken);
-      case VEHICLE -> " would be right, but %d for the weight the vehicle should carry.".formatted(taken);
+      case VEHICLE ->
+          " would be right, but %d for the weight the vehicle should carry.".formatted(taken);
       case TABLE ->
           candidate.inFacing() == 0
               ? " would be right, but it fits on no tier of the tables."

@@ -33,8 +33,8 @@ class ForecastingTest {
   }
 
   /**
-   * Reckoned apart with scipy 1.17.1: the fit of one guess of 30 by scipy.optimize.minimize has shape
-   * 3.377, so the demand has shape 1.729, and scipy.stats.nbinom.ppf gives 6, 61 and 72.
+   * Reckoned apart with scipy 1.17.1: the fit of one guess of 30 by scipy.optimize.minimize has
+   * shape 3.377, so the demand has shape 1.729, and scipy.stats.nbinom.ppf gives 6, 61 and 72.
    */
   @Test
   void a_guess_of_thirty_asks_for_seventy_two_where_running_out_costs_fifteen_times_more() {
