@@ -17,6 +17,12 @@ import java.util.stream.Collectors;
  */
 final class Forecasting {
 
+  /**
+   * A guess, however little stands behind it, is taken to be right within a half of itself (the
+   * square of that). No source: without it a first guess of 30 would ask for a hundred jars.
+   */
+  private static final double MOST_DOUBT = 0.25;
+
   /** The guess of a kind of jar, in pieces per unit of exposure. */
   private record Guessed(double rate, Forecast.Guess from) {}
 
@@ -78,7 +84,7 @@ final class Forecasting {
     double shows =
         Beforehand.GUESS_WEIGHT + others.stream().mapToDouble(CensoredCount::weight).sum();
     double exposure = size.of(coming);
-    double doubtOfMean = (1 / fit.shape() + 1 / (mean * exposure)) / shows;
+    double doubtOfMean = Math.min(MOST_DOUBT, (1 / fit.shape() + 1 / (mean * exposure)) / shows);
     ShowRate rate = ShowRate.of(mean, Spread.of(fit.shape(), share), doubtOfMean);
     for (CensoredCount count : history.ownCounts()) {
       rate = rate.after(count);

@@ -12,7 +12,7 @@ final class Why {
   private Why() {}
 
   static String of(Forecast forecast, Candidate candidate, long taken, ShowPlan.Limit limit) {
-    return "%s; expect about %d (%d to %d). %s %s"
+    return "%s; expect about %d (%d to %d). %s%s"
         .formatted(
             evidence(forecast),
             Math.round(forecast.demand().mean()),
@@ -66,19 +66,19 @@ final class Why {
     double times = candidate.costs().underage() / candidate.costs().overage();
     String ratio =
         times >= 9.5 ? Long.toString(Math.round(times)) : String.format(Locale.ROOT, "%.1f", times);
-    return "One too few costs %s times one carted back, so %d would be right"
-        .formatted(ratio, candidate.wanted());
+    return "One too few costs %s times one carted back, so %d".formatted(ratio, candidate.wanted());
   }
 
   private static String cut(Candidate candidate, long taken, ShowPlan.Limit limit) {
     return switch (limit) {
-      case DEMAND -> "and can be taken.";
-      case PROMISE -> "but only %d can be promised.".formatted(taken);
-      case VEHICLE -> "but %d for the weight the vehicle should carry.".formatted(taken);
+      case DEMAND -> ".";
+      case PROMISE -> " would be right, but only %d can be promised.".formatted(taken);
+      case VEHICLE ->
+          " would be right, but %d for the weight the vehicle should carry.".formatted(taken);
       case TABLE ->
           candidate.inFacing() == 0
-              ? "but it fits on no tier of the tables."
-              : "but %d for the room on the tables.".formatted(taken);
+              ? " would be right, but it fits on no tier of the tables."
+              : " would be right, but %d for the room on the tables.".formatted(taken);
     };
   }
 }
