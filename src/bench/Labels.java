@@ -58,6 +58,7 @@ public final class Labels {
           List.of("412 Ridge Lane", "Millbrook Hollow"),
           List.of("Lot " + LOT, "Packed 2026-06-20", "Best by 2028-06-20"),
           LOT,
+          null,
           LOT);
 
   public static void main(String[] arguments) throws Exception {

@@ -64,12 +64,13 @@ public class LotLabels {
    * The label of a jar, as it is printed now.
    *
    * @param panel of the container, square inches; null for a guess by its contents
+   * @param gtin the owner's number of such a jar; may be null
    * @throws LotHeld if the lot is held
    * @throws NotGraded if it has no grade
    * @throws NotPackedInContainer if it has no such jars
    */
   @Transactional
-  public LabelText ofJar(String lot, String container, LabelSheet sheet, BigDecimal panel) {
+  public LabelText ofJar(String lot, String container, LabelSheet sheet, BigDecimal panel, String gtin) {
     Container size = size(container);
     Lot packed = printable(lot, size);
     if (panel != null && (panel.signum() <= 0 || panel.compareTo(LARGEST_PANEL) > 0)) {
@@ -83,17 +84,19 @@ public class LotLabels {
         panel == null ? TypeHeight.guessedPanel(size.netContents()) : panel.doubleValue();
     double least = TypeHeight.least(Math.max(inches, sheet.squareInches()));
     Maker maker = Maker.at(days.now(), settings);
-    return text(packed, maker, NetContents.ways(size.netContents(), maker.habit()), least);
+    return text(
+        packed, maker, NetContents.ways(size.netContents(), maker.habit()), least, Gtin.of(gtin));
   }
 
   /**
    * The label of a case, as it is printed now.
    *
    * @param perCase jars in it, 1 to 1000
+   * @param gtin the owner's number of such a case; may be null
    * @throws LotHeld and the other refusals of {@link #ofJar}
    */
   @Transactional
-  public LabelText ofCase(String lot, String container, LabelSheet sheet, Integer perCase) {
+  public LabelText ofCase(String lot, String container, LabelSheet sheet, Integer perCase, String gtin) {
     Container size = size(container);
     Lot packed = printable(lot, size);
     if (perCase == null || perCase < 1 || perCase > JARS_MAX) {
@@ -105,7 +108,7 @@ public class LotLabels {
         NetContents.ways(size.netContents(), maker.habit()).stream()
             .map(way -> String.format(Locale.ROOT, "%d × %s", perCase, way))
             .toList();
-    return text(packed, maker, ways, TypeHeight.least(sheet.squareInches()));
+    return text(packed, maker, ways, TypeHeight.least(sheet.squareInches()), Gtin.of(gtin));
   }
 
   private Container size(String container) {
@@ -133,10 +136,13 @@ public class LotLabels {
   }
 
   private static LabelText text(
-      Lot lot, Maker maker, List<String> netContents, double leastHeight) {
+      Lot lot, Maker maker, List<String> netContents, double leastHeight, Gtin gtin) {
     List<String> facts = new ArrayList<>(List.of("Lot " + lot.code(), "Packed " + lot.madeOn()));
     if (maker.bestByMonths() != null) {
       facts.add("Best by " + lot.madeOn().plusMonths(maker.bestByMonths()));
+    }
+    if (gtin != null) {
+      facts.add("GTIN " + gtin.digits());
     }
     return new LabelText(
         PRODUCT,
@@ -147,6 +153,7 @@ public class LotLabels {
         maker.address(),
         facts,
         lot.code(),
+        gtin == null ? null : gtin.digits(),
         maker.lotAddress(lot.code()));
   }
 }

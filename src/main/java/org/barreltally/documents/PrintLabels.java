@@ -9,6 +9,7 @@ import java.util.UUID;
  * @param sheet null for the owner's
  * @param startAt null for the first label
  * @param panelArea of the container, square inches; null for a guess
+ * @param gtin the owner's number of such a jar; may be null
  * @param reprintOf null for a first print
  * @param reason needed for a reprint
  */
@@ -18,5 +19,6 @@ public record PrintLabels(
     String sheet,
     Integer startAt,
     BigDecimal panelArea,
+    String gtin,
     UUID reprintOf,
     String reason) {}

@@ -39,10 +39,20 @@ record CodeImage(
   }
 
   static CodeImage bars(String content) {
-    Code128 code = new Code128();
+    return bars(new Code128(), content);
+  }
+
+  private static CodeImage bars(Code128 code, String content) {
     code.setBarHeight(1);
     code.setHumanReadableLocation(HumanReadableLocation.NONE);
     return of(code, content, BARS_QUIET, 0);
+  }
+
+  /** Number and lot as GS1-128, their application identifiers 01 and 10 before them. */
+  static CodeImage bars(String gtin, String lot) {
+    Code128 code = new Code128();
+    code.setDataType(Symbol.DataType.GS1);
+    return bars(code, "[01]" + gtin + "[10]" + lot);
   }
 
   private static CodeImage of(Symbol code, String content, int beside, int below) {

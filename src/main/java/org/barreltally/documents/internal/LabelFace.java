@@ -58,7 +58,10 @@ final class LabelFace {
    */
   void draw(PdfContentByte canvas) {
     requireCovered();
-    CodeImage bars = CodeImage.bars(text.lot());
+    CodeImage bars =
+        text.gtin() == null
+            ? CodeImage.bars(text.lot())
+            : CodeImage.bars(text.gtin(), text.lot());
     Net net = net(bars);
     Pen pen = new Pen(canvas, faces);
     double netLine = margin + faces.bold().descent() * net.size();

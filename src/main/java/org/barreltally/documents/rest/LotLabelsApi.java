@@ -39,7 +39,8 @@ public class LotLabelsApi {
               + " asks for the panel: panelArea in square inches, a guess by the contents when left out,"
               + " never less than the label. Refused for a lot that is held. The QR code leads to the lot"
               + " under the public address, or says its code where that is too long for the label."
-              + " Drawing records nothing; see label-prints."
+              + " gtin is the number that GS1 licensed to the owner: the Code 128 then says it and the lot"
+              + " as GS1-128. Drawing records nothing; see label-prints."
               + PdfAnswer.CAUTION)
   @APIResponse(
       responseCode = "200",
@@ -54,10 +55,11 @@ public class LotLabelsApi {
       @QueryParam("count") String count,
       @QueryParam("sheet") String sheet,
       @QueryParam("startAt") String startAt,
-      @QueryParam("panelArea") String panelArea) {
+      @QueryParam("panelArea") String panelArea,
+      @QueryParam("gtin") String gtin) {
     LabelSheet on = labels.sheet(sheet);
     SheetRun run = SheetRun.of(on, Asked.whole(startAt, "startAt"), Asked.whole(count, "count"));
-    LabelText text = labels.ofJar(lot, container, on, Asked.decimal(panelArea, "panelArea"));
+    LabelText text = labels.ofJar(lot, container, on, Asked.decimal(panelArea, "panelArea"), gtin);
     return PdfAnswer.of(Papers.labels(text, run), "labels-" + lot);
   }
 }
