@@ -35,7 +35,8 @@ class GtinTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "3", "62910415002", "6291041500213x", "629104150021300", " 6291041500213"})
+  @ValueSource(
+      strings = {"", "3", "62910415002", "6291041500213x", "629104150021300", " 6291041500213"})
   void another_length_or_a_letter_is_refused(String text) {
     InvalidField refused = assertThrows(InvalidField.class, () -> Gtin.of(text));
     assertEquals("gtin", refused.errors().get(0).field());

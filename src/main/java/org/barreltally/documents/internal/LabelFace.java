@@ -59,9 +59,7 @@ final class LabelFace {
   void draw(PdfContentByte canvas) {
     requireCovered();
     CodeImage bars =
-        text.gtin() == null
-            ? CodeImage.bars(text.lot())
-            : CodeImage.bars(text.gtin(), text.lot());
+        text.gtin() == null ? CodeImage.bars(text.lot()) : CodeImage.bars(text.gtin(), text.lot());
     Net net = net(bars);
     Pen pen = new Pen(canvas, faces);
     double netLine = margin + faces.bold().descent() * net.size();

@@ -6,6 +6,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
+import org.barreltally.documents.JarLabel;
 import org.barreltally.documents.LabelSheet;
 import org.barreltally.documents.LabelText;
 import org.barreltally.documents.LotLabels;
@@ -56,10 +57,16 @@ public class LotLabelsApi {
       @QueryParam("sheet") String sheet,
       @QueryParam("startAt") String startAt,
       @QueryParam("panelArea") String panelArea,
-      @QueryParam("gtin") String gtin) {
+      @QueryParam("gtin") String gtin,
+      @QueryParam("award") String award) {
     LabelSheet on = labels.sheet(sheet);
     SheetRun run = SheetRun.of(on, Asked.whole(startAt, "startAt"), Asked.whole(count, "count"));
-    LabelText text = labels.ofJar(lot, container, on, Asked.decimal(panelArea, "panelArea"), gtin);
+    LabelText text =
+        labels.ofJar(
+            lot,
+            on,
+            new JarLabel(
+                container, Asked.decimal(panelArea, "panelArea"), gtin, Asked.yes(award, "award")));
     return PdfAnswer.of(Papers.labels(text, run), "labels-" + lot);
   }
 }
