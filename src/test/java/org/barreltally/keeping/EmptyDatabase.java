@@ -95,8 +95,10 @@ public final class EmptyDatabase implements AutoCloseable {
 
   static Map<String, List<String>> rows(OwnedDatabase database) throws SQLException {
     Map<String, List<String>> rows = new TreeMap<>();
-    for (String table : column(database, TABLES)) {
-      rows.put(table, column(database, ROWS.formatted(table)));
+    try (Connection connection = database.owner().getConnection()) {
+      for (String table : column(connection, TABLES)) {
+        rows.put(table, column(connection, ROWS.formatted(table)));
+      }
     }
     return rows;
   }
@@ -104,8 +106,10 @@ public final class EmptyDatabase implements AutoCloseable {
   /** The columns of every table that {@link #rows()} shows, as SQL, by table. */
   Map<String, String> columns() throws SQLException {
     Map<String, String> columns = new TreeMap<>();
-    for (String table : column(owned(), TABLES)) {
-      columns.put(table, String.join(", ", column(owned(), COLUMNS.formatted(table))));
+    try (Connection connection = owned().owner().getConnection()) {
+      for (String table : column(connection, TABLES)) {
+        columns.put(table, String.join(", ", column(connection, COLUMNS.formatted(table))));
+      }
     }
     return columns;
   }
@@ -113,17 +117,24 @@ public final class EmptyDatabase implements AutoCloseable {
   /** As {@link #rows()}, of these tables and columns alone. */
   Map<String, List<String>> rows(Map<String, String> columns) throws SQLException {
     Map<String, List<String>> rows = new TreeMap<>();
-    for (Map.Entry<String, String> table : columns.entrySet()) {
-      rows.put(
-          table.getKey(),
-          column(owned(), ROWS_OF_COLUMNS.formatted(table.getValue(), table.getKey())));
+    try (Connection connection = owned().owner().getConnection()) {
+      for (Map.Entry<String, String> table : columns.entrySet()) {
+        rows.put(
+            table.getKey(),
+            column(connection, ROWS_OF_COLUMNS.formatted(table.getValue(), table.getKey())));
+      }
     }
     return rows;
   }
 
   public static List<String> column(OwnedDatabase database, String sql) throws SQLException {
-    try (Connection connection = database.owner().getConnection();
-        Statement statement = connection.createStatement();
+    try (Connection connection = database.owner().getConnection()) {
+      return column(connection, sql);
+    }
+  }
+
+  private static List<String> column(Connection connection, String sql) throws SQLException {
+    try (Statement statement = connection.createStatement();
         ResultSet rows = statement.executeQuery(sql)) {
       List<String> values = new ArrayList<>();
       while (rows.next()) {
