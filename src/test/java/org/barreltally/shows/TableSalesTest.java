@@ -8,6 +8,10 @@ import static org.barreltally.shows.Fairs.newName;
 import static org.barreltally.shows.Fairs.newSize;
 import static org.barreltally.shows.Fairs.packOut;
 import static org.barreltally.shows.Fairs.place;
+import static org.barreltally.shows.Stalls.cash;
+import static org.barreltally.shows.Stalls.priced;
+import static org.barreltally.shows.Stalls.sale;
+import static org.barreltally.shows.Stalls.tell;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsInAnyOrder;
 import static org.hamcrest.Matchers.containsString;
@@ -22,19 +26,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Random;
 import java.util.UUID;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import org.barreltally.BookRows;
 import org.barreltally.stock.ShelfFixture;
@@ -222,106 +219,6 @@ class TableSalesTest {
   }
 
   @Test
-  void a_batch_is_merged_whatever_its_order_and_twice_over_changes_nothing() {
-    String size = newSize();
-    String lot = shelf.lotWith(2000, size);
-    String show = priced(size, "");
-    packOut(show, line(size, lot, 2000)).statusCode(201);
-    List<String> sales = new ArrayList<>();
-    for (int n = 0; n < 500; n++) {
-      sales.add(
-          sale(UUID.randomUUID().toString(), size, n % 3 == 0 ? null : lot, 1 + n % 4, cash(60)));
-    }
-    long pieces = 125 * (1 + 2 + 3 + 4);
-    tell(show, "[" + String.join(",", sales) + "]")
-        .statusCode(201)
-        .body("items", hasSize(500))
-        .body("items.result", everyItem(equalTo("kept")));
-    Collections.shuffle(sales, new Random(500));
-    var before = rows.fingerprint();
-    tell(show, "[" + String.join(",", sales) + "]")
-        .statusCode(200)
-        .body("items.result", everyItem(equalTo("repeated")));
-    var after = rows.fingerprint();
-    before.remove("requests"); // the second request is remembered as one
-    after.remove("requests");
-    assertEquals(before, after);
-    assertEquals(2000 - pieces, onTable(show, size));
-  }
-
-  @Test
-  void twenty_devices_at_one_table_lose_no_sale_and_double_none() throws Exception {
-    int devices = 20;
-    int each = 15;
-    String size = newSize();
-    String lot = shelf.lotWith(1000, size);
-    String show = priced(size, "");
-    packOut(show, line(size, lot, 1000)).statusCode(201);
-    // Every sale is told by its own device and by the next one too, which heard of it meanwhile.
-    List<List<String>> told = new ArrayList<>();
-    List<Integer> counts = new ArrayList<>();
-    for (int d = 0; d < devices; d++) {
-      told.add(new ArrayList<>());
-    }
-    for (int d = 0; d < devices; d++) {
-      for (int n = 0; n < each; n++) {
-        int count = 1 + (d + n) % 3;
-        counts.add(count);
-        String sale =
-            sale(UUID.randomUUID().toString(), size, n % 2 == 0 ? lot : null, count, cash(45));
-        told.get(d).add(sale);
-        told.get((d + 1) % devices).add(sale);
-      }
-    }
-    List<Callable<List<String>>> tellers = new ArrayList<>();
-    for (int d = 0; d < devices; d++) {
-      List<String> mine = new ArrayList<>(told.get(d));
-      Collections.shuffle(mine, new Random(d));
-      tellers.add(() -> tellAll(show, mine));
-    }
-    ExecutorService threads = Executors.newFixedThreadPool(devices);
-    List<String> results = new ArrayList<>();
-    for (Future<List<String>> teller : threads.invokeAll(tellers)) {
-      results.addAll(teller.get());
-    }
-    threads.shutdown();
-
-    int sales = devices * each;
-    assertEquals(2 * sales, results.size());
-    assertEquals(sales, results.stream().filter("kept"::equals).count());
-    assertEquals(sales, results.stream().filter("repeated"::equals).count());
-    long pieces = counts.stream().mapToInt(Integer::intValue).sum();
-    assertEquals(1000 - pieces, onTable(show, size));
-    assertEquals(
-        sales, rows.number("SELECT count(*) FROM sales WHERE place = '" + place(show) + "'"));
-    assertEquals(
-        pieces,
-        rows.number(
-            "SELECT sum(l.pieces) FROM sale_lines l JOIN sales s ON s.id = l.sale WHERE s.place = '"
-                + place(show)
-                + "'"));
-  }
-
-  /** Tells sales partly one by one, partly in small batches; answers what became of each. */
-  private static List<String> tellAll(String show, List<String> sales) {
-    List<String> results = new ArrayList<>();
-    for (int n = 0; n < sales.size(); ) {
-      int many = n % 4 == 0 ? 1 : Math.min(5, sales.size() - n);
-      if (many == 1) {
-        results.add(tell(show, sales.get(n)).extract().path("result"));
-      } else {
-        List<String> some =
-            tell(show, "[" + String.join(",", sales.subList(n, n + many)) + "]")
-                .extract()
-                .path("items.result");
-        results.addAll(some);
-      }
-      n += many;
-    }
-    return results;
-  }
-
-  @Test
   void malformed_sales_are_refused_by_their_field_and_leave_nothing() {
     String size = newSize();
     String show = accepted(newName("Plough Day"), "2026-09-12");
@@ -355,51 +252,5 @@ class TableSalesTest {
     assertEquals(before, rows.fingerprint());
     tell(UUID.randomUUID().toString(), right).statusCode(404).body("code", equalTo("unknown-show"));
     assertTrue(rows.fingerprint().equals(before));
-  }
-
-  private long onTable(String show, String size) {
-    return rows.number(
-        "SELECT sum(b.amount) FROM balances b JOIN items i ON i.id = b.item WHERE b.place = '"
-            + place(show)
-            + "' AND i.container = '"
-            + size
-            + "'");
-  }
-
-  /** An accepted show whose list has the size at $15, two for $28. */
-  private static String priced(String size, String rest) {
-    String list =
-        posts(
-                "/api/price-lists",
-                "{'name': '%s', 'audience': 'show', 'validFrom': '2026-01-01', 'lines': [{'container': '%s', 'price': {'amount': 15, 'currency': 'USD'}}], 'deals': [{'container': '%s', 'count': 2, 'price': {'amount': 28, 'currency': 'USD'}}]}"
-                    .formatted(newName("Table prices"), size, size))
-            .statusCode(201)
-            .extract()
-            .path("id");
-    return Fairs.booked(
-        newName("Plough Day"),
-        "2026-09-12",
-        "2026-09-12",
-        ", 'state': 'accepted', 'priceList': '" + list + "'" + rest);
-  }
-
-  private static ValidatableResponse tell(String show, String json) {
-    return posts("/api/shows/" + show + "/sales", json);
-  }
-
-  private static String cash(int dollars) {
-    return "'paid': {'cash': {'amount': %d, 'currency': 'USD'}}".formatted(dollars);
-  }
-
-  private static String sale(String id, String size, String lot, int count, String rest) {
-    String lines =
-        lot == null
-            ? "[{'container': '%s', 'count': %d}]".formatted(size, count)
-            : "[{'container': '%s', 'lot': '%s', 'count': %d}]".formatted(size, lot, count);
-    return sale(id, lines, rest);
-  }
-
-  private static String sale(String id, String lines, String rest) {
-    return "{'id': '%s', 'at': '2026-09-12T14:00:00Z', 'lines': %s, %s}".formatted(id, lines, rest);
   }
 }
