@@ -76,6 +76,24 @@ class AwaySalesTest {
   }
 
   @Test
+  void jars_promised_to_a_show_are_not_sold_at_the_gate() {
+    String size = newSize();
+    String lot = shelf.lotWith(10, size);
+    String show = Fairs.accepted(Fairs.newName("Promised Fair"), "2026-09-12");
+    posts(
+            "/api/shows/" + show + "/reservations",
+            "{'lines': [{'container': '%s', 'grade': 'amber', 'count': 7}]}".formatted(size))
+        .statusCode(201);
+
+    sell("farm", size, lot, 4, "'paid': {}")
+        .statusCode(409)
+        .body("code", equalTo("short-of-stock"))
+        .body("detail", containsString("4 wanted, 3 not promised to others"));
+    assertEquals(10, shelf.standing("cool-room", lot, size));
+    sell("farm", size, lot, 3, "'paid': {}").statusCode(201);
+  }
+
+  @Test
   void a_sale_paid_in_full_has_a_receipt() throws Exception {
     String size = newSize();
     String lot = shelf.lotWith(10, size);

@@ -4,13 +4,19 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import org.barreltally.ledger.Balances;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
+import org.barreltally.ledger.Item;
+import org.barreltally.ledger.NotThatMuchThere;
 import org.barreltally.ledger.Place;
 import org.barreltally.ledger.PlaceCode;
 import org.barreltally.ledger.Places;
+import org.barreltally.lots.Lots;
 import org.barreltally.pricing.PriceLists;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.sales.Channel;
@@ -21,6 +27,7 @@ import org.barreltally.sales.SaleEntry;
 import org.barreltally.sales.Sales;
 import org.barreltally.sales.Stall;
 import org.barreltally.sales.internal.AwayBook;
+import org.barreltally.stock.FreeJars;
 
 /**
  * Sells at the farm gate, by post and wholesale, from a room at home, where nothing goes below
@@ -32,6 +39,9 @@ public class AwaySelling {
   private final Places places;
   private final PriceLists lists;
   private final LotChoice choice;
+  private final Lots lots;
+  private final Balances balances;
+  private final FreeJars free;
   private final SaleEntry entry;
   private final AwayBook book;
   private final Sales sales;
@@ -42,6 +52,9 @@ public class AwaySelling {
       Places places,
       PriceLists lists,
       LotChoice choice,
+      Lots lots,
+      Balances balances,
+      FreeJars free,
       SaleEntry entry,
       AwayBook book,
       Sales sales,
@@ -50,6 +63,9 @@ public class AwaySelling {
     this.places = places;
     this.lists = lists;
     this.choice = choice;
+    this.lots = lots;
+    this.balances = balances;
+    this.free = free;
     this.entry = entry;
     this.book = book;
     this.sales = sales;
@@ -63,6 +79,7 @@ public class AwaySelling {
    * @throws InvalidField naming every field that needs mending
    * @throws org.barreltally.ledger.NotThatMuchThere if a lot has fewer
    * @throws NotThatManyThere if all lots together have fewer
+   * @throws org.barreltally.stock.PromisedElsewhere if too few are free of promises to others
    * @throws org.barreltally.lots.LotHeld if a lot that was named is held
    */
   @Transactional
@@ -77,6 +94,7 @@ public class AwaySelling {
     entry.check(sale);
     List<Note> notes = new ArrayList<>();
     List<LotChoice.Taken> taken = choice.of(place, said.lines(), notes);
+    requireFree(place, taken);
     SaidSale parted =
         new SaidSale(
             sale.id(),
@@ -93,6 +111,22 @@ public class AwaySelling {
         buyer);
     PaperNumber number = book.number(sale.id(), days.today());
     return new SoldAway(sales.at(sale.id()), number, said.buyer());
+  }
+
+  /** Locks the jars for this transaction; refuses what is not there or promised to others. */
+  private void requireFree(String place, List<LotChoice.Taken> taken) {
+    Map<Item, Long> pieces = new LinkedHashMap<>();
+    taken.forEach(jars -> pieces.merge(jars.item(), (long) jars.line().count(), Long::sum));
+    lots.locked(pieces.keySet().stream().map(Item::lot).distinct().toList());
+    Map<UUID, Long> there = balances.locked(place, pieces.keySet());
+    pieces.forEach(
+        (item, count) -> {
+          long standing = there.getOrDefault(item.id(), 0L);
+          if (standing < count) {
+            throw new NotThatMuchThere(place, item.lot(), item.container(), standing, count);
+          }
+        });
+    free.require(pieces, (container, grade) -> 0);
   }
 
   private String room(String code) {
