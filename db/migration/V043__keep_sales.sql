@@ -13,6 +13,11 @@ ALTER TABLE items ADD CONSTRAINT item_pieces_graded CHECK (container IS NULL OR 
 ALTER TABLE items ADD CONSTRAINT item_without_lot_is_jars CHECK (lot IS NOT NULL OR container IS NOT NULL);
 COMMENT ON COLUMN items.lot IS 'null for jars sold or carried without saying of which lot; counts settle them';
 
+-- Every id under which a sale was told; whoever enters it first keeps the sale.
+CREATE TABLE sale_ids (
+  id uuid PRIMARY KEY
+);
+
 CREATE TABLE sales (
   -- made by the device that recorded it
   id          uuid PRIMARY KEY,
@@ -27,6 +32,8 @@ CREATE TABLE sales (
   total       numeric(15, 3),
   -- what a deal took off the plain prices
   deal_saving numeric(15, 3) NOT NULL,
+  -- the tax in the total; none where no rate was entered
+  tax         numeric(15, 3) NOT NULL,
   -- what was handed over; null if it was not said
   cash        numeric(15, 3),
   card        numeric(15, 3),
@@ -38,6 +45,7 @@ CREATE TABLE sales (
   buyer       uuid,
   recorded_at timestamptz NOT NULL,
   recorded_by uuid NOT NULL,
+  CONSTRAINT sale_id_told FOREIGN KEY (id) REFERENCES sale_ids,
   CONSTRAINT sale_place_known FOREIGN KEY (place) REFERENCES places,
   CONSTRAINT sale_channel_known CHECK (channel IN ('table', 'farm', 'post', 'wholesale')),
   CONSTRAINT sale_movement_known FOREIGN KEY (movement) REFERENCES movements,
@@ -58,6 +66,8 @@ CREATE TABLE sale_lines (
   unit_price numeric(15, 3),
   -- whether the price was said with the sale, not looked up
   price_said boolean NOT NULL,
+  -- what the line came to, its share of a deal in it; null if the price is not known
+  amount     numeric(15, 3),
   CONSTRAINT sale_line_key PRIMARY KEY (sale, line),
   CONSTRAINT sale_line_sale_known FOREIGN KEY (sale) REFERENCES sales,
   CONSTRAINT sale_line_item_known FOREIGN KEY (item) REFERENCES items,
@@ -88,9 +98,10 @@ CREATE TABLE sale_conflicts (
   CONSTRAINT sale_conflict_once UNIQUE (sale, said_hash)
 );
 
+CREATE TRIGGER sale_ids_stand BEFORE UPDATE OR DELETE OR TRUNCATE ON sale_ids FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER sales_stand BEFORE UPDATE OR DELETE OR TRUNCATE ON sales FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER sale_lines_stand BEFORE UPDATE OR DELETE OR TRUNCATE ON sale_lines FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER sale_notes_stand BEFORE UPDATE OR DELETE OR TRUNCATE ON sale_notes FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 CREATE TRIGGER sale_conflicts_stand BEFORE UPDATE OR DELETE OR TRUNCATE ON sale_conflicts FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();
 
-GRANT SELECT, INSERT ON sales, sale_lines, sale_notes, sale_conflicts TO "${app_role}";
+GRANT SELECT, INSERT ON sale_ids, sales, sale_lines, sale_notes, sale_conflicts TO "${app_role}";

@@ -1,6 +1,7 @@
 package org.barreltally.documents;
 
 import java.util.List;
+import org.barreltally.documents.internal.FormPages;
 import org.barreltally.documents.internal.FormPdf;
 import org.barreltally.documents.internal.LabelPdf;
 import org.barreltally.documents.internal.PriceCardPdf;
@@ -61,5 +62,15 @@ public final class Papers {
    */
   public static byte[] priceCards(List<PriceCardText> cards, LabelSheet sheet, int startAt) {
     return PriceCardPdf.render(cards, sheet, startAt);
+  }
+
+  /**
+   * Rows in columns on as many pages as they take.
+   *
+   * @throws TextDoesNotFit naming a word wider than its column
+   * @throws CharacterNotCovered naming the character and its field
+   */
+  public static byte[] pages(FormText text) {
+    return FormPages.render(text);
   }
 }

@@ -134,7 +134,7 @@ public class PriceCards {
     return new PriceCardText(
         PriceSheets.parted(container.name()),
         PriceSheets.said(NetContents.ways(container.netContents(), maker.habit())),
-        line.grade() == null ? otherGrades(list, line.container()) : line.grade().words(),
+        grade(list, line),
         words.of(line.price()),
         list.deals().stream()
             .filter(deal -> concerns(list, deal, line))
@@ -150,11 +150,11 @@ public class PriceCards {
             + list.version());
   }
 
-  private static String otherGrades(PriceList list, String container) {
-    boolean graded =
-        list.lines().stream()
-            .anyMatch(line -> line.container().equals(container) && line.grade() != null);
-    return graded ? "Every other grade" : "";
+  private static String grade(PriceList list, PriceLine line) {
+    if (line.grade() != null) {
+      return line.grade().words();
+    }
+    return PriceSheets.isForOthers(list, line) ? PriceSheets.OTHER_GRADES : "";
   }
 
   /** Whether a deal takes jars that the line prices: not those of a grade with its own line. */

@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.barreltally.containers.Containers;
 import org.barreltally.ledger.Days;
 import org.barreltally.measure.ColorClass;
-import org.barreltally.measure.Unit;
 import org.barreltally.pricing.Audience;
 import org.barreltally.pricing.Deal;
 import org.barreltally.pricing.Money;
@@ -27,6 +27,8 @@ public class PriceSheets {
 
   /** A longer word is parted, so that no name is wider than its column. */
   private static final int WORD_MAX = 30;
+
+  static final String OTHER_GRADES = "Every other grade";
 
   private final PriceLists lists;
   private final Containers containers;
@@ -56,9 +58,16 @@ public class PriceSheets {
     PriceWords words = words(list);
     List<PriceSheetText.Section> sections = new ArrayList<>();
     for (ColorClass grade : ColorClass.values()) {
-      addSection(list, grade, heading(list, grade), words, maker.habit(), sections);
+      addSection(grade.words(), list, line -> line.grade() == grade, words, maker, sections);
     }
-    addSection(list, null, heading(list, null), words, maker.habit(), sections);
+    addSection(OTHER_GRADES, list, line -> isForOthers(list, line), words, maker, sections);
+    addSection(
+        "Every grade",
+        list,
+        line -> line.grade() == null && !isForOthers(list, line),
+        words,
+        maker,
+        sections);
     if (!list.deals().isEmpty()) {
       sections.add(new PriceSheetText.Section("Together for less", deals(list, words)));
     }
@@ -82,13 +91,13 @@ public class PriceSheets {
     return new PriceWords(prices, list.currency(), settings.now().said().currency());
   }
 
-  /** The words over the lines of a grade (null for those without one). */
-  static String heading(PriceList list, ColorClass grade) {
-    if (grade != null) {
-      return grade.words();
-    }
-    boolean graded = list.lines().stream().anyMatch(line -> line.grade() != null);
-    return graded ? "Every other grade" : "Every grade";
+  /**
+   * Whether a line without a grade prices those grades of a size that have no line of their own.
+   */
+  static boolean isForOthers(PriceList list, PriceLine line) {
+    return line.grade() == null
+        && list.lines().stream()
+            .anyMatch(own -> own.container().equals(line.container()) && own.grade() != null);
   }
 
   /** A name whose longest words are parted. */
@@ -97,25 +106,21 @@ public class PriceSheets {
   }
 
   private void addSection(
-      PriceList list,
-      ColorClass grade,
       String heading,
+      PriceList list,
+      Predicate<PriceLine> wanted,
       PriceWords words,
-      UnitHabit habit,
+      Maker maker,
       List<PriceSheetText.Section> sections) {
     List<PriceSheetText.Row> rows =
         list.lines().stream()
-            .filter(line -> line.grade() == grade)
-            .sorted(Comparator.comparing(line -> contents(line.container())))
-            .map(line -> row(line, words, habit))
+            .filter(wanted)
+            .sorted(Comparator.comparing(line -> containers.at(line.container()).netML()))
+            .map(line -> row(line, words, maker.habit()))
             .toList();
     if (!rows.isEmpty()) {
       sections.add(new PriceSheetText.Section(heading, rows));
     }
-  }
-
-  private Double contents(String container) {
-    return containers.at(container).netContents().doubleIn(Unit.ML);
   }
 
   private PriceSheetText.Row row(PriceLine line, PriceWords words, UnitHabit habit) {

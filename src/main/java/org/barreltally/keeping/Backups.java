@@ -38,7 +38,7 @@ public class Backups {
   /** Of the book in a database, kept as set. */
   public Backups(OwnedDatabase database, KeepingSettings settings, Clock clock) {
     this.settings = settings;
-    this.saving = new Saving(database, clock);
+    this.saving = new Saving(database);
     this.clock = clock;
     this.folder = new BackupFolder(settings.folder());
     this.secondPlace = settings.secondPlace().map(BackupFolder::new);
@@ -56,11 +56,12 @@ public class Backups {
       throw new BackupUnderWay();
     }
     try {
-      String name = BackupFolder.name(clock.instant());
-      Backup made = saving.save(folder.path(name));
+      Instant now = clock.instant();
+      String name = BackupFolder.name(now);
+      Backup made = saving.save(folder.path(name), now);
       folder.confirm(name, made.sha256());
-      copyToSecondPlace(name);
-      folder.keepNewest(settings.keep(), clock.instant().minus(UNFINISHED));
+      folder.keepNewest(settings.keep(), now.minus(UNFINISHED));
+      bringToSecondPlace();
       return new Kept(made, atSecondPlace(name));
     } catch (IOException e) {
       throw new BackupNotWritten(WholeFile.reason(e));
@@ -71,16 +72,22 @@ public class Backups {
     }
   }
 
-  private void copyToSecondPlace(String name) {
+  /**
+   * Copies to the second place what is not there yet, as after a stick was pulled for some days. If
+   * that cannot be done it is logged, and the start page tells.
+   */
+  void bringToSecondPlace() {
     secondPlace.ifPresent(
         second -> {
           try {
-            second.copy(folder, name);
+            for (String name : folder.names()) {
+              if (second.file(name).isEmpty()) {
+                second.copy(folder, name);
+              }
+            }
             second.keepNewest(settings.keep(), clock.instant().minus(UNFINISHED));
           } catch (IOException e) {
-            LOG.warnf(
-                "The backup %s was made, but not copied to the second place: %s",
-                name, WholeFile.reason(e));
+            LOG.warnf("The second place has no copy of the last backup: %s", WholeFile.reason(e));
           }
         });
   }
@@ -127,14 +134,22 @@ public class Backups {
     return folder.file(name).orElseThrow(() -> new UnknownBackup(name));
   }
 
-  /** When the last one was made that was written whole and read again; empty if there is none. */
+  /**
+   * When the last one was made that was written whole and read again; empty if there is none. One
+   * that a wrong clock dated into the future does not count.
+   */
   public Optional<Instant> lastGood() {
-    return names().stream().findFirst().map(BackupFolder::madeAt);
+    return lastName().map(BackupFolder::madeAt);
   }
 
   /** Whether the last one lies at the second place as well, or none is set. */
   public boolean lastIsAtSecondPlace() {
-    return names().stream().findFirst().map(this::atSecondPlace).orElse(Boolean.TRUE);
+    return lastName().map(this::atSecondPlace).orElse(Boolean.TRUE);
+  }
+
+  private Optional<String> lastName() {
+    Instant now = clock.instant();
+    return names().stream().filter(name -> !BackupFolder.madeAt(name).isAfter(now)).findFirst();
   }
 
   private List<String> names() {

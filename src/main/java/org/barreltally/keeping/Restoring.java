@@ -61,6 +61,19 @@ public final class Restoring {
     }
   }
 
+  /**
+   * Reads a file to its end and compares it with what it says of itself, without a database.
+   *
+   * @throws org.barreltally.refusal.Refusal as {@link #look}, and if a table is damaged
+   * @throws IOException if the system does not let the file be read
+   */
+  public static Manifest verified(Path path) throws IOException {
+    try (BackupFile backup = BackupFile.open(path)) {
+      backup.verify();
+      return backup.manifest();
+    }
+  }
+
   private static void refuseUnsound(Connection connection, RestoringPlace place)
       throws SQLException {
     place.makeCurrent();

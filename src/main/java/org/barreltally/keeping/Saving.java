@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.time.Clock;
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import org.barreltally.keeping.internal.BackupFile;
 import org.barreltally.keeping.internal.BackupWriter;
@@ -16,12 +16,10 @@ import org.barreltally.keeping.internal.WholeFile;
 public final class Saving {
 
   private final OwnedDatabase database;
-  private final Clock clock;
 
   /** Of the book in this database. */
-  public Saving(OwnedDatabase database, Clock clock) {
+  public Saving(OwnedDatabase database) {
     this.database = database;
-    this.clock = clock;
   }
 
   /**
@@ -29,16 +27,17 @@ public final class Saving {
    * returns.
    *
    * @param target a file that is not there yet
+   * @param now what the backup says of when it was made
    * @throws BackupNotWritten if the system does not let it be written
    * @throws SQLException if the database fails
    */
-  public Backup save(Path target) throws SQLException {
+  public Backup save(Path target, Instant now) throws SQLException {
     try (WholeFile file = WholeFile.begin(target)) {
       Manifest manifest;
       try (Connection connection = database.owner().getConnection()) {
         manifest =
             new BackupWriter(RestoringPlace.BOOK, Manifest.ABOUT, ApplicationVersion.text())
-                .write(connection, clock.instant().truncatedTo(ChronoUnit.MILLIS), file.stream());
+                .write(connection, now.truncatedTo(ChronoUnit.MILLIS), file.stream());
       }
       String sha256 = file.finish();
       try (BackupFile written = BackupFile.open(file.partial())) {

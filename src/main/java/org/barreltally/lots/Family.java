@@ -3,8 +3,10 @@ package org.barreltally.lots;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.barreltally.ledger.Bundle;
 import org.barreltally.ledger.Column;
 
@@ -15,7 +17,7 @@ public class Family {
   private static final String UP =
       """
       WITH RECURSIVE line (lot) AS (
-        SELECT CAST(:lot AS text)
+        SELECT ?::text
         UNION SELECT p.parent FROM lot_parents p JOIN line ON p.child = line.lot)
       SELECT p.child, p.parent, p.grams, p.share FROM lot_parents p JOIN line ON p.child = line.lot
       """;
@@ -23,7 +25,7 @@ public class Family {
   private static final String DOWN =
       """
       WITH RECURSIVE line (lot) AS (
-        SELECT CAST(:lot AS text)
+        SELECT ?::text
         UNION SELECT p.child FROM lot_parents p JOIN line ON p.parent = line.lot)
       SELECT p.child, p.parent, p.grams, p.share FROM lot_parents p JOIN line ON p.parent = line.lot
       """;
@@ -66,19 +68,39 @@ public class Family {
 
   /** Every link above a lot, up to the first barrels. */
   public List<Parent> above(String lot) {
-    return links(UP, lot);
+    return asked(ask -> above(lot, ask));
   }
 
   /** Every link below a lot, down to the last jars. */
   public List<Parent> below(String lot) {
-    return links(DOWN, lot);
+    return asked(ask -> below(lot, ask));
   }
 
-  private List<Parent> links(String sql, String lot) {
-    List<?> rows = entities.createNativeQuery(sql).setParameter("lot", lot).getResultList();
-    return rows.stream()
-        .map(Object[].class::cast)
-        .map(c -> new Parent((String) c[0], (String) c[1], (long) c[2], (double) c[3]))
-        .toList();
+  /** As {@link #above(String)}; the list fills when {@code ask} is sent. */
+  List<Parent> above(String lot, Bundle ask) {
+    return links(UP, lot, ask);
+  }
+
+  /** As {@link #below(String)}; the list fills when {@code ask} is sent. */
+  List<Parent> below(String lot, Bundle ask) {
+    return links(DOWN, lot, ask);
+  }
+
+  private List<Parent> asked(Function<Bundle, List<Parent>> question) {
+    Bundle ask = new Bundle();
+    List<Parent> links = question.apply(ask);
+    ask.send(entities);
+    return links;
+  }
+
+  private static List<Parent> links(String sql, String lot, Bundle ask) {
+    List<Parent> links = new ArrayList<>();
+    ask.ask(
+        sql,
+        row ->
+            links.add(
+                new Parent(row.getString(1), row.getString(2), row.getLong(3), row.getDouble(4))),
+        lot);
+    return links;
   }
 }

@@ -13,6 +13,7 @@ import org.barreltally.ledger.Items;
 import org.barreltally.lots.AwardsOfLots;
 import org.barreltally.lots.LotAward;
 import org.barreltally.lots.Lots;
+import org.barreltally.measure.ColorClass;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.refusal.Refusal.FieldError;
 import org.barreltally.shows.internal.AwardLog;
@@ -103,6 +104,17 @@ public class Awards implements AwardsOfLots {
   @Transactional
   public List<Award> ofShow(UUID show) {
     return log.ofShow(show);
+  }
+
+  /**
+   * What was won by lots of which jars of a size and grade are on hand and not held, the newest
+   * show first.
+   */
+  @Transactional
+  public List<Award> wonOnHand(String container, ColorClass grade) {
+    return log.onHand(container, grade.code()).stream()
+        .filter(award -> award.ribbon() != null)
+        .toList();
   }
 
   @Override

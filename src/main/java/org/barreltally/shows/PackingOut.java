@@ -3,8 +3,6 @@ package org.barreltally.shows;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -15,7 +13,6 @@ import org.barreltally.ledger.Ledger;
 import org.barreltally.ledger.Movement;
 import org.barreltally.ledger.MovementKind;
 import org.barreltally.ledger.NotThatMuchThere;
-import org.barreltally.ledger.Pools;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.pricing.CurrencyMismatch;
 import org.barreltally.pricing.Money;
@@ -23,6 +20,7 @@ import org.barreltally.refusal.InvalidField;
 import org.barreltally.settings.FarmSettings;
 import org.barreltally.shows.internal.OutingLog;
 import org.barreltally.shows.internal.ShowRow;
+import org.barreltally.stock.FreeJars;
 import org.barreltally.stock.NamedJars;
 
 /**
@@ -39,7 +37,7 @@ public class PackingOut {
   private final Promises promises;
   private final NamedJars jars;
   private final Balances balances;
-  private final Pools pools;
+  private final FreeJars free;
   private final Ledger ledger;
   private final OutingLog log;
   private final FarmSettings settings;
@@ -51,7 +49,7 @@ public class PackingOut {
       Promises promises,
       NamedJars jars,
       Balances balances,
-      Pools pools,
+      FreeJars free,
       Ledger ledger,
       OutingLog log,
       FarmSettings settings,
@@ -61,7 +59,7 @@ public class PackingOut {
     this.promises = promises;
     this.jars = jars;
     this.balances = balances;
-    this.pools = pools;
+    this.free = free;
     this.ledger = ledger;
     this.log = log;
     this.settings = settings;
@@ -75,7 +73,7 @@ public class PackingOut {
    * @throws NotThatFarYet unless the show is accepted, paid, packed or running
    * @throws org.barreltally.lots.LotHeld if a lot is held
    * @throws NotThatMuchThere if fewer stand in the room
-   * @throws PromisedElsewhere if too few are free of promises to others
+   * @throws org.barreltally.stock.PromisedElsewhere if too few are free of promises to others
    */
   @Transactional
   public PackedOut packOut(UUID id, Set<String> versions, PackOut said) {
@@ -142,28 +140,17 @@ public class PackingOut {
 
   /** The pools are locked with the jars, so nobody promises meanwhile. */
   private void usePromises(UUID show, Map<Item, Long> pieces) {
-    List<PromisedElsewhere.Shortage> shortages = new ArrayList<>();
-    NamedJars.byPool(pieces)
+    free.require(pieces, (container, grade) -> promises.open(show, container, grade));
+    FreeJars.byPool(pieces)
         .forEach(
             (container, grades) ->
                 grades.forEach(
                     (grade, wanted) -> {
                       long own = Math.min(wanted, promises.open(show, container, grade));
-                      long free = own + available(container, grade);
-                      if (free < wanted) {
-                        shortages.add(
-                            new PromisedElsewhere.Shortage(container, grade, wanted, free));
-                      } else if (own > 0) {
+                      if (own > 0) {
                         promises.take(show, container, grade, own);
                       }
                     }));
-    if (!shortages.isEmpty()) {
-      throw new PromisedElsewhere(shortages);
-    }
-  }
-
-  private long available(String container, String grade) {
-    return pools.list(container, grade).stream().mapToLong(Pools.Pool::available).sum();
   }
 
   private UUID post(String from, String to, Instant at, String why, Map<Item, Long> pieces) {

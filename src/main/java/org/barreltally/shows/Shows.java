@@ -51,6 +51,12 @@ public class Shows {
     return find(id).orElseThrow(() -> new UnknownShow(id, field));
   }
 
+  /** The show whose table is a place of the ledger. */
+  @Transactional
+  public Optional<Show> atPlace(String code) {
+    return rows.find("code", code).firstResultOptional().map(this::asShow);
+  }
+
   /**
    * Which shows to list; a null lets all through.
    *

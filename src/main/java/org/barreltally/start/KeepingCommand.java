@@ -5,7 +5,7 @@ import java.io.PrintStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.time.Clock;
+import java.time.Instant;
 import java.util.Locale;
 import java.util.Map;
 import org.barreltally.keeping.Backup;
@@ -70,9 +70,8 @@ final class KeepingCommand {
       Backup made =
           new Saving(
                   new OwnedDatabase(
-                      owner.dataSource(), new DatabaseRoles(owner).application().user()),
-                  Clock.systemUTC())
-              .save(file);
+                      owner.dataSource(), new DatabaseRoles(owner).application().user()))
+              .save(file, Instant.now());
       out.printf(
           Locale.ROOT,
           "Saved to %s: %d tables, %d rows, %d bytes%n  sha256 %s%n  The names and addresses of people are in it: keep it where only you can read it.%n",

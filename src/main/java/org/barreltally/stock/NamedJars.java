@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.TreeMap;
 import org.barreltally.containers.Containers;
 import org.barreltally.ledger.Item;
 import org.barreltally.ledger.Items;
@@ -97,17 +96,6 @@ public class NamedJars {
       pieces.merge(items.get(n), lines.get(n).count(), Math::addExact);
     }
     return pieces;
-  }
-
-  /** How many pieces of each container and grade that is. */
-  public static Map<String, Map<String, Long>> byPool(Map<Item, Long> pieces) {
-    Map<String, Map<String, Long>> pools = new TreeMap<>();
-    pieces.forEach(
-        (item, count) ->
-            pools
-                .computeIfAbsent(item.container(), container -> new TreeMap<>())
-                .merge(item.grade(), count, Math::addExact));
-    return pools;
   }
 
   /**

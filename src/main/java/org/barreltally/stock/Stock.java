@@ -31,8 +31,8 @@ public class Stock {
   private static final String JARS =
       """
       SELECT b.place, i.container, i.grade, i.lot, b.amount, i.held
-      FROM balances b JOIN items i ON i.id = b.item JOIN places p ON p.code = b.place
-      WHERE p.kind IN ('home', 'out') AND i.container IS NOT NULL AND b.amount <> 0
+      FROM balances b JOIN items i ON i.id = b.item
+      WHERE b.standing AND i.container IS NOT NULL AND b.place IN (:places)
       """;
 
   private static final String SORT =
@@ -92,7 +92,7 @@ public class Stock {
   private List<StockRow> jars(Filter filter, StockRow.Key after, int limit) {
     StringBuilder sql = new StringBuilder(JARS);
     Map<String, Object> parameters = new HashMap<>();
-    add(sql, parameters, "b.place = ", "place", filter.place());
+    parameters.put("places", filter.place() == null ? places.ownCodes() : List.of(filter.place()));
     add(sql, parameters, "i.container = ", "container", filter.container());
     add(
         sql,

@@ -12,13 +12,13 @@ public final class AskedDay {
   /**
    * The day, or null where none was given.
    *
-   * @throws InvalidField naming the parameter
+   * @throws InvalidField naming the parameter if it is no day
    */
   public static LocalDate of(String text, String name) {
     try {
       return text == null ? null : LocalDate.parse(text);
     } catch (DateTimeException e) {
-      throw new InvalidField(name, "Give a day, for example 2026-08-15.");
+      throw new InvalidField(name, "Give a date such as 2026-03-14, or leave it out.");
     }
   }
 }

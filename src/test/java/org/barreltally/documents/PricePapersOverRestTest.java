@@ -46,7 +46,10 @@ class PricePapersOverRestTest {
     int others = text.indexOf("Every other grade");
     assertTrue(golden >= 0 && golden < others, text);
     assertTrue(text.indexOf("$17") > golden && text.indexOf("$17") < others, text);
-    assertTrue(text.indexOf("Half-pint jug") < text.indexOf("Quart jug"), "by contents: " + text);
+    int every = text.indexOf("Every grade");
+    assertTrue(text.indexOf("$15") > others && text.indexOf("$15") < every, text);
+    int halfPint = text.indexOf("Half-pint jug");
+    assertTrue(every < halfPint && halfPint < text.indexOf("Quart jug"), "by contents: " + text);
     assertTrue(text.contains("2 × Half-pint jug") && text.contains("$16"), text);
     assertTrue(text.contains("Valid from July 1, 2026"), text);
     assertTrue(text.contains("tax, where it is due, is added"), text);

@@ -62,6 +62,7 @@ class PricePapersTest {
     byte[] pdf = draw("forty", sheet(sections), Paper.LETTER);
     assertEquals(2, Page.pages(pdf));
     assertEquals(40, sizes(pdf, "Shaped bottle").size());
+    assertFalse(Page.text(pdf).contains("(continued)"), "no row of ten stands alone");
     assertTrue(sizes(pdf, "Shaped bottle").stream().allMatch(size -> size >= 16), "type");
     assertTrue(Page.text(pdf).contains("page 2 of 2"));
     requireInside(pdf);

@@ -15,9 +15,13 @@ import org.flywaydb.core.api.MigrationVersion;
 import org.postgresql.ds.PGSimpleDataSource;
 
 /** A database of its own on the test server, owned by the same role as the book of the tests. */
-final class EmptyDatabase implements AutoCloseable {
+public final class EmptyDatabase implements AutoCloseable {
 
   private static final String ROWS = "SELECT t::text FROM %s t ORDER BY 1";
+  private static final String ROWS_OF_COLUMNS = "SELECT ROW(%s)::text FROM %s ORDER BY 1";
+  private static final String COLUMNS =
+      "SELECT quote_ident(attname) FROM pg_attribute WHERE attrelid = 'public.%s'::regclass"
+          + " AND attnum > 0 AND NOT attisdropped ORDER BY attnum";
   private static final String TABLES =
       "SELECT relname FROM pg_class WHERE relnamespace = 'public'::regnamespace AND relkind = 'r'"
           + " AND relname NOT IN ('sessions', 'flyway_schema_history')";
@@ -29,7 +33,7 @@ final class EmptyDatabase implements AutoCloseable {
   }
 
   /** A new one, in which no migration ran. */
-  static EmptyDatabase create() throws SQLException {
+  public static EmptyDatabase create() throws SQLException {
     EmptyDatabase made = new EmptyDatabase("kept_" + UUID.randomUUID().toString().substring(24));
     asAdministrator("CREATE DATABASE " + made.name + " OWNER " + setting("username"));
     return made;
@@ -40,7 +44,7 @@ final class EmptyDatabase implements AutoCloseable {
     return owned(setting("jdbc-url"));
   }
 
-  OwnedDatabase owned() {
+  public OwnedDatabase owned() {
     return owned(setting("jdbc-url").replaceFirst("[^/]*$", name));
   }
 
@@ -73,14 +77,14 @@ final class EmptyDatabase implements AutoCloseable {
     return this;
   }
 
-  void run(String sql) throws SQLException {
+  public void run(String sql) throws SQLException {
     try (Connection connection = owned().owner().getConnection();
         Statement statement = connection.createStatement()) {
       statement.execute(sql);
     }
   }
 
-  String value(String sql) throws SQLException {
+  public String value(String sql) throws SQLException {
     return column(owned(), sql).get(0);
   }
 
@@ -91,15 +95,46 @@ final class EmptyDatabase implements AutoCloseable {
 
   static Map<String, List<String>> rows(OwnedDatabase database) throws SQLException {
     Map<String, List<String>> rows = new TreeMap<>();
-    for (String table : column(database, TABLES)) {
-      rows.put(table, column(database, ROWS.formatted(table)));
+    try (Connection connection = database.owner().getConnection()) {
+      for (String table : column(connection, TABLES)) {
+        rows.put(table, column(connection, ROWS.formatted(table)));
+      }
     }
     return rows;
   }
 
-  static List<String> column(OwnedDatabase database, String sql) throws SQLException {
-    try (Connection connection = database.owner().getConnection();
-        Statement statement = connection.createStatement();
+  /** The columns of every table that {@link #rows()} shows, as SQL, by table. */
+  Map<String, String> columns() throws SQLException {
+    Map<String, String> columns = new TreeMap<>();
+    try (Connection connection = owned().owner().getConnection()) {
+      for (String table : column(connection, TABLES)) {
+        columns.put(table, String.join(", ", column(connection, COLUMNS.formatted(table))));
+      }
+    }
+    return columns;
+  }
+
+  /** As {@link #rows()}, of these tables and columns alone. */
+  Map<String, List<String>> rows(Map<String, String> columns) throws SQLException {
+    Map<String, List<String>> rows = new TreeMap<>();
+    try (Connection connection = owned().owner().getConnection()) {
+      for (Map.Entry<String, String> table : columns.entrySet()) {
+        rows.put(
+            table.getKey(),
+            column(connection, ROWS_OF_COLUMNS.formatted(table.getValue(), table.getKey())));
+      }
+    }
+    return rows;
+  }
+
+  public static List<String> column(OwnedDatabase database, String sql) throws SQLException {
+    try (Connection connection = database.owner().getConnection()) {
+      return column(connection, sql);
+    }
+  }
+
+  private static List<String> column(Connection connection, String sql) throws SQLException {
+    try (Statement statement = connection.createStatement();
         ResultSet rows = statement.executeQuery(sql)) {
       List<String> values = new ArrayList<>();
       while (rows.next()) {

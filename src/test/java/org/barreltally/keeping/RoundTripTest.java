@@ -11,7 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.barreltally.Owner;
@@ -35,7 +35,7 @@ class RoundTripTest {
         before, "canning_runs", "suppliers", "supplies", "bulk_sales", "users", "requests");
 
     Path file = folder.resolve("book.zip");
-    Backup saved = new Saving(EmptyDatabase.ofTheProgram(), Clock.systemUTC()).save(file);
+    Backup saved = new Saving(EmptyDatabase.ofTheProgram()).save(file, Instant.now());
 
     try (EmptyDatabase empty = EmptyDatabase.create()) {
       Manifest restored = new Restoring(empty.owned()).restore(file);
@@ -51,7 +51,7 @@ class RoundTripTest {
   @Test
   void the_restored_installation_works_as_one_that_was_never_away() throws Exception {
     Path file = folder.resolve("book.zip");
-    new Saving(EmptyDatabase.ofTheProgram(), Clock.systemUTC()).save(file);
+    new Saving(EmptyDatabase.ofTheProgram()).save(file, Instant.now());
     try (EmptyDatabase empty = EmptyDatabase.create()) {
       new Restoring(empty.owned()).restore(file);
 
@@ -69,10 +69,10 @@ class RoundTripTest {
   void a_backup_of_a_restored_book_is_the_same_to_the_byte() throws Exception {
     Path first = folder.resolve("first.zip");
     Path second = folder.resolve("second.zip");
-    new Saving(EmptyDatabase.ofTheProgram(), Clock.systemUTC()).save(first);
+    new Saving(EmptyDatabase.ofTheProgram()).save(first, Instant.now());
     try (EmptyDatabase empty = EmptyDatabase.create()) {
       Manifest restored = new Restoring(empty.owned()).restore(first);
-      new Saving(empty.owned(), Clock.systemUTC()).save(second);
+      new Saving(empty.owned()).save(second, Instant.now());
 
       assertEquals(restored.tables(), Restoring.look(second).tables());
     }

@@ -42,12 +42,29 @@ class AppendOnlyTest {
           "purchases",
           "settings",
           "net_contents_checks",
+          "sales",
+          "sale_lines",
+          "sale_notes",
+          "sale_conflicts",
+          "sale_papers",
+          "sale_returns",
+          "sale_return_lines",
+          "sale_inspections",
+          "show_settlements",
           "allowed_variations",
           "price_lists",
           "price_lines",
           "price_deals",
           "price_list_withdrawals",
-          "tax_rates");
+          "tax_rates",
+          "show_steps",
+          "show_payments",
+          "show_reservations",
+          "show_pack_outs",
+          "show_transfers",
+          "show_backs",
+          "show_drawers",
+          "show_awards");
 
   @Inject DataSource application;
 
@@ -66,6 +83,13 @@ class AppendOnlyTest {
     String column =
         switch (table) {
           case "movements" -> "reason";
+          case "sales", "sale_conflicts" -> "place";
+          case "sale_lines", "sale_return_lines" -> "pieces";
+          case "sale_notes" -> "code";
+          case "sale_papers" -> "number";
+          case "sale_returns" -> "reason";
+          case "sale_inspections" -> "note";
+          case "show_settlements" -> "told";
           case "entries" -> "amount";
           case "reservation_steps" -> "pieces";
           case "lot_parents" -> "grams";
@@ -76,6 +100,10 @@ class AppendOnlyTest {
           case "price_lines", "price_deals" -> "amount";
           case "price_list_withdrawals" -> "reason";
           case "tax_rates" -> "percent";
+          case "show_steps" -> "state";
+          case "show_payments" -> "amount";
+          case "show_reservations", "show_pack_outs", "show_backs", "show_drawers" -> "show";
+          case "show_transfers" -> "movement";
           default -> "lot";
         };
     return column + " = " + column;

@@ -15,14 +15,22 @@ import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
 import java.util.List;
+import java.util.UUID;
+import org.barreltally.measure.ColorClass;
+import org.barreltally.stock.ShelfFixture;
 import org.junit.jupiter.api.Test;
 
 /** Shows booked, changed and brought from state to state. */
 @QuarkusTest
 class BookingTest {
+
+  @Inject ShelfFixture shelf;
+  @Inject Awards awards;
 
   @Test
   void name_town_and_days_are_enough() {
@@ -34,6 +42,20 @@ class BookingTest {
         .body("state", equalTo("applied"))
         .body("code", matchesPattern("plum-fair-[a-z0-9]+-2027"))
         .body("helper", nullValue());
+  }
+
+  @Test
+  void a_booking_told_twice_under_one_id_is_one_show() {
+    UUID key = UUID.randomUUID();
+    String said =
+        "{'name': '%s', 'town': 'Fernby', 'starts': '2032-05-01', 'ends': '2032-05-01', 'helper': 'Piet'}"
+            .formatted(newName("Twice"));
+    String first = posts("/api/shows", said, key).statusCode(201).extract().asString();
+    posts("/api/shows", said, key).statusCode(201).body(equalTo(first));
+    reads("/api/shows?year=2032").body("items.size()", equalTo(1));
+    posts("/api/shows", said.replace("Piet", "Marla"), key)
+        .statusCode(409)
+        .body("code", equalTo("id-reused"));
   }
 
   @Test
@@ -218,7 +240,11 @@ class BookingTest {
         .body("awards[0].words", equalTo("Blue ribbon, Amber, single jug, Fernby Gala 2026"));
     show(id).body("awards.size()", equalTo(1));
     reads("/api/shows/" + id + "/awards").body("items[0].ribbon", equalTo("Blue ribbon"));
+    assertEquals(
+        List.of("Blue ribbon"),
+        awards.wonOnHand(size, ColorClass.AMBER).stream().map(Award::ribbon).toList());
+    assertEquals(List.of(), awards.wonOnHand(size, ColorClass.DARK));
+    posts("/api/lots/" + lot + "/hold", "{'reason': 'Tastes of smoke'}").statusCode(200);
+    assertEquals(List.of(), awards.wonOnHand(size, ColorClass.AMBER));
   }
-
-  @jakarta.inject.Inject org.barreltally.stock.ShelfFixture shelf;
 }

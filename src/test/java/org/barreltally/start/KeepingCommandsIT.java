@@ -42,8 +42,33 @@ class KeepingCommandsIT {
         told.put(path, ask(program, path));
       }
       done("Saved to " + file, Program.dataIn(data), "backup", file);
+      an_outside_database_is_named_by_its_three_settings();
       program.stop();
     }
+  }
+
+  /** Here the running program's own server stands for the outside one. */
+  private static void an_outside_database_is_named_by_its_three_settings() throws Exception {
+    DatabaseLogin owner = Program.ownerIn(data);
+    Program.sql(owner.as("postgres", owner.password()), "CREATE DATABASE beside OWNER barreltally");
+    String beside = owner.jdbcUrl().replaceFirst("[^/]*$", "beside");
+    Path saved = parent.resolve("outside.zip");
+
+    done("Saved to " + saved, outside(owner, owner.jdbcUrl()), "backup", saved);
+    refused("is signed in to the database", outside(owner, owner.jdbcUrl()), "restore", saved);
+    done("Restored " + saved, outside(owner, beside), "restore", saved);
+
+    String entries = "SELECT count(*) FROM entries";
+    assertEquals(
+        Program.sql(owner, entries),
+        Program.sql(new DatabaseLogin(beside, "beside", owner.user(), owner.password()), entries));
+  }
+
+  private static Map<String, String> outside(DatabaseLogin owner, String url) {
+    return Map.of(
+        "BARRELTALLY_DB_URL", url,
+        "BARRELTALLY_DB_USER", owner.user(),
+        "BARRELTALLY_DB_PASSWORD", owner.password());
   }
 
   @Test

@@ -21,6 +21,7 @@ public final class PriceSheetPdf {
   private static final double GOOD = 16;
   private static final double LEAST = 13;
   private static final double STEP = 0.5;
+  private static final double GIVE = 3;
   private static final double UNBOUNDED = 1e6;
   private static final double MAKER = 26;
   private static final double TITLE = 19;
@@ -83,16 +84,24 @@ public final class PriceSheetPdf {
     return flow != null ? flow : flow(1, LEAST);
   }
 
+  /** The largest type on so many pages, a little smaller if no row then stands alone; or null. */
   private SheetFlow largest(int pages, int columns, double least) {
     try {
-      if (flow(columns, least).pages() > pages) {
+      SheetFlow largest = flow(columns, least);
+      if (largest.pages() > pages) {
         return null;
       }
-      double type = least;
-      while (type + STEP <= LARGEST && flow(columns, type + STEP).pages() <= pages && pages < 3) {
-        type += STEP;
+      SheetFlow tidy = largest;
+      for (double type = least + STEP; type <= LARGEST && pages < 3; type += STEP) {
+        SheetFlow next = flow(columns, type);
+        if (next.pages() > pages) {
+          break;
+        }
+        largest = next;
+        tidy = next.hasRowAlone() ? tidy : next;
       }
-      return flow(columns, type);
+      boolean near = tidy.type() >= largest.type() - GIVE && !tidy.hasRowAlone();
+      return near ? tidy : largest;
     } catch (TextDoesNotFit tooNarrow) {
       return null;
     }

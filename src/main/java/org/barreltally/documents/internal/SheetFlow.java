@@ -25,6 +25,7 @@ final class SheetFlow {
   private int page;
   private int column;
   private double y;
+  private boolean rowAlone;
 
   private SheetFlow(Faces faces, SheetColumns columns, double type) {
     this.faces = faces;
@@ -45,6 +46,15 @@ final class SheetFlow {
 
   int pages() {
     return page + 1;
+  }
+
+  double type() {
+    return type;
+  }
+
+  /** Whether the last row of a section stands alone in a column, cut off from the others. */
+  boolean hasRowAlone() {
+    return rowAlone;
   }
 
   SheetColumns columns() {
@@ -70,6 +80,7 @@ final class SheetFlow {
       } else if (!fits(row.height())) {
         turn();
         place(heading(section.heading() + " (continued)"));
+        rowAlone |= i == section.rows().size() - 1;
       }
       place(row);
     }

@@ -30,6 +30,14 @@ final class Asked {
     return new BigDecimal(text);
   }
 
+  /** Whether it says true; no where it is left out. */
+  static boolean yes(String text, String name) {
+    if (text != null && !text.equals("true") && !text.equals("false")) {
+      throw new InvalidField(name, "Give true or false, or leave it out.");
+    }
+    return "true".equals(text);
+  }
+
   static Paper paper(String code, String name) {
     if (code == null) {
       return null;

@@ -2,11 +2,11 @@ package org.barreltally.keeping.internal;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -43,13 +43,21 @@ public final class BackupFolder {
     return "barreltally-" + STAMP.format(madeAt) + "Z.zip";
   }
 
-  /** When a backup of this name was made. */
+  /** When a backup of this name was made, one of {@link #names}. */
   public static Instant madeAt(String name) {
+    return stamp(name).orElseThrow(() -> new IllegalArgumentException(name));
+  }
+
+  /** The instant in a name; empty if it is no backup's. */
+  private static Optional<Instant> stamp(String name) {
     Matcher form = NAME.matcher(name);
-    if (!form.matches()) {
-      throw new IllegalArgumentException(name);
+    try {
+      return form.matches()
+          ? Optional.of(STAMP.parse(form.group(1), Instant::from))
+          : Optional.empty();
+    } catch (DateTimeException e) {
+      return Optional.empty();
     }
-    return STAMP.parse(form.group(1), Instant::from);
   }
 
   /** The names of what is here whole, the newest first. */
@@ -60,7 +68,7 @@ public final class BackupFolder {
     try (Stream<Path> found = Files.list(folder)) {
       return found
           .map(path -> path.getFileName().toString())
-          .filter(name -> NAME.matcher(name).matches() && Files.isRegularFile(sum(name)))
+          .filter(name -> stamp(name).isPresent() && Files.isRegularFile(sum(name)))
           .sorted(Comparator.reverseOrder())
           .toList();
     }
@@ -68,9 +76,11 @@ public final class BackupFolder {
 
   /** The file of a backup; empty unless the name has a backup's form and it is here whole. */
   public Optional<Path> file(String name) {
-    return name != null && NAME.matcher(name).matches() && Files.isRegularFile(sum(name))
-        ? Optional.of(path(name)).filter(Files::isRegularFile)
-        : Optional.empty();
+    return Optional.of(name)
+        .filter(text -> stamp(text).isPresent())
+        .filter(text -> Files.isRegularFile(sum(text)))
+        .map(this::path)
+        .filter(Files::isRegularFile);
   }
 
   /** The checksum that stands beside a backup. */
@@ -94,32 +104,35 @@ public final class BackupFolder {
     return folder.resolve(name + SUM);
   }
 
-  /** Writes the checksum beside a backup, from when on it counts. */
+  /** Writes the checksum beside a backup, from when on it counts; if it cannot, both go. */
   public void confirm(String name, String sha256) throws IOException {
     try (WholeFile file = WholeFile.begin(sum(name))) {
       file.stream().write((sha256 + "  " + name + "\n").getBytes(StandardCharsets.US_ASCII));
       file.finish();
       file.keep();
+    } catch (IOException e) {
+      Files.deleteIfExists(path(name));
+      throw e;
     }
   }
 
   /**
-   * Copies a backup of another folder into this one.
+   * Copies a backup of another folder into this one. This one must be there: where a stick is not
+   * plugged in, a new folder would lie on the wrong disk.
    *
    * @throws IOException if it cannot be written, or is not the same when read from the other folder
    */
   public void copy(BackupFolder from, String name) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      throw new NoSuchFileException(folder.toString());
+    }
     String sha256 = from.sha256(name);
     try (WholeFile file = WholeFile.begin(path(name))) {
-      OutputStream target = file.stream();
-      Files.copy(from.path(name), target);
+      Files.copy(from.path(name), file.stream());
       if (!file.finish().equals(sha256)) {
         throw new IOException(name + " does not fit its checksum");
       }
       file.keep();
-    } catch (FileAlreadyExistsException e) {
-      Files.deleteIfExists(path(name)); // of a copy that was broken off before it was confirmed
-      throw e;
     }
     confirm(name, sha256);
   }

@@ -1,7 +1,5 @@
 package org.barreltally.pricing.rest;
 
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -20,14 +18,6 @@ final class Asked {
 
   static ProductClass productClass(String code) {
     return oneOf(ProductClass.values(), ProductClass::code, code, "productClass");
-  }
-
-  static LocalDate day(String text, String name) {
-    try {
-      return LocalDate.parse(text);
-    } catch (DateTimeException e) {
-      throw new InvalidField(name, "Give a day, for example 2026-08-15.");
-    }
   }
 
   private static <T> T oneOf(T[] all, Function<T, String> codeOf, String code, String name) {

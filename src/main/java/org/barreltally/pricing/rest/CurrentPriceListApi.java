@@ -12,6 +12,7 @@ import org.barreltally.pricing.NoPriceListHolds;
 import org.barreltally.pricing.PriceList;
 import org.barreltally.pricing.PriceLists;
 import org.barreltally.settings.FarmSettings;
+import org.barreltally.web.AskedDay;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -51,7 +52,7 @@ public class CurrentPriceListApi {
   public PriceListView current(
       @QueryParam("audience") String audience, @QueryParam("on") String on) {
     Audience wanted = Asked.audience(audience);
-    LocalDate day = on == null ? days.today() : days.known(Asked.day(on, "on"), "on");
+    LocalDate day = on == null ? days.today() : days.known(AskedDay.of(on, "on"), "on");
     return lists
         .current(wanted, day)
         .map(this::view)

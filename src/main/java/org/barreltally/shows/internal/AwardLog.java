@@ -2,6 +2,7 @@ package org.barreltally.shows.internal;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
+import jakarta.persistence.Query;
 import jakarta.persistence.Tuple;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -27,6 +28,16 @@ public class AwardLog {
         WHERE %s
         ORDER BY a.show, a.class, a.lot, a.container, a.id DESC) AS newest
       ORDER BY ends DESC, class, lot, container
+      """;
+
+  /** Jars of the size and grade must still stand at own places, of a lot that is not held. */
+  private static final String ON_HAND =
+      """
+      a.lot IN (SELECT i.lot FROM items i JOIN balances b ON b.item = i.id
+          JOIN places p ON p.code = b.place
+        WHERE i.container = :which AND i.grade = :grade AND NOT i.held
+          AND p.kind IN ('home', 'out') AND b.amount > 0)
+        AND (a.container IS NULL OR a.container = :which)
       """;
 
   private final EntityManager entities;
@@ -70,12 +81,23 @@ public class AwardLog {
     return read("a.lot = :which", lot);
   }
 
+  /** Of lots of which jars of a size and grade are on hand. */
+  public List<Award> onHand(String container, String grade) {
+    return read(asked(ON_HAND, container).setParameter("grade", grade));
+  }
+
   private List<Award> read(String condition, Object which) {
-    List<?> rows =
-        entities
-            .createNativeQuery(NEWEST.formatted(condition), Tuple.class)
-            .setParameter("which", which)
-            .getResultList();
+    return read(asked(condition, which));
+  }
+
+  private Query asked(String condition, Object which) {
+    return entities
+        .createNativeQuery(NEWEST.formatted(condition), Tuple.class)
+        .setParameter("which", which);
+  }
+
+  private static List<Award> read(Query query) {
+    List<?> rows = query.getResultList();
     return rows.stream().map(row -> award((Tuple) row)).toList();
   }
 

@@ -25,6 +25,7 @@ import org.barreltally.shows.Show;
 import org.barreltally.shows.ShowState;
 import org.barreltally.shows.Shows;
 import org.barreltally.shows.Stepping;
+import org.barreltally.web.Answer;
 import org.barreltally.web.IfMatch;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -50,15 +51,25 @@ public class ShowsApi {
   private final Stepping stepping;
   private final BookingJson json;
   private final ShowReading reading;
+  private final MaybeOnce maybeOnce;
 
   ShowsApi(
-      Shows shows, Bookings bookings, Stepping stepping, BookingJson json, ShowReading reading) {
+      Shows shows,
+      Bookings bookings,
+      Stepping stepping,
+      BookingJson json,
+      ShowReading reading,
+      MaybeOnce maybeOnce) {
     this.shows = shows;
     this.bookings = bookings;
     this.stepping = stepping;
     this.json = json;
     this.reading = reading;
+    this.maybeOnce = maybeOnce;
   }
+
+  /** What is kept of a booking beside its request's id. */
+  record Booked(UUID id) {}
 
   /** The state a show comes into. */
   public record NextState(ShowState state, String reason, Boolean allowOverlap) {}
@@ -105,6 +116,7 @@ public class ShowsApi {
               schema = @Schema(implementation = ShowView.class),
               examples = @ExampleObject(name = "booked", value = ShowExamples.BOOKED)))
   public Response book(
+      @HeaderParam("Idempotency-Key") String key,
       @NotNull(message = BODY)
           @RequestBody(
               content =
@@ -114,9 +126,21 @@ public class ShowsApi {
           JsonNode said)
       throws JsonProcessingException {
     BookingJson.Told told = json.read(said);
-    Show show =
-        bookings.book(told.booking(), told.beside().state(), told.beside().overlapAllowed());
-    return Response.created(URI.create("/api/shows/" + show.id()))
+    Response answer =
+        maybeOnce.answer(
+            key,
+            said,
+            () -> {
+              UUID id =
+                  bookings
+                      .book(told.booking(), told.beside().state(), told.beside().overlapAllowed())
+                      .id();
+              return Answer.created(URI.create("/api/shows/" + id), new Booked(id));
+            });
+    // Kept beside the request's id is the show's id alone; names of helpers and organisers are not.
+    String path = answer.getLocation().getPath();
+    Show show = shows.at(UUID.fromString(path.substring(path.lastIndexOf('/') + 1)));
+    return Response.created(answer.getLocation())
         .entity(ShowView.of(show))
         .tag(version(show))
         .build();

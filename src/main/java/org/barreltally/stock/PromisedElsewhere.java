@@ -1,16 +1,16 @@
-package org.barreltally.shows;
+package org.barreltally.stock;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import org.barreltally.refusal.Refusal;
 
-/** Jars stand on the shelf but are promised to others; nothing was packed out. */
+/** Jars stand on the shelf but are promised to others; nothing was moved. */
 public final class PromisedElsewhere extends Refusal {
 
   /**
    * One container and grade of which too little is free, in pieces.
    *
-   * @param free what nobody was promised, and what this show itself was
+   * @param free what nobody was promised, and what the taker itself was
    */
   public record Shortage(String container, String grade, long wanted, long free) {}
 
@@ -27,7 +27,7 @@ public final class PromisedElsewhere extends Refusal {
                         "%s %s: %d wanted, %d not promised to others"
                             .formatted(s.container(), s.grade(), s.wanted(), Math.max(0, s.free())))
                 .collect(Collectors.joining("; "))
-            + ". Nothing was packed out; take fewer, or free a promise.");
+            + ". Nothing was moved; take fewer, or free a promise.");
     this.shortages = List.copyOf(shortages);
   }
 
