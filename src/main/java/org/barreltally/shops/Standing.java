@@ -24,7 +24,7 @@ class Standing {
             .createNativeQuery(
                 "SELECT b.item, i.container, i.lot, b.amount FROM balances b"
                     + " JOIN items i ON i.id = b.item"
-                    + " WHERE b.place = :place AND b.amount > 0 ORDER BY i.container, i.lot")
+                    + " WHERE b.standing_at = :place AND b.amount > 0 ORDER BY i.container, i.lot")
             .setParameter("place", place)
             .getResultList();
     return rows.stream()
