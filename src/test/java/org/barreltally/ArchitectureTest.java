@@ -124,7 +124,15 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("start")
           .whereLayer("sugarbush")
           .mayOnlyAccessLayers(
-              "refusal", "measure", "settings", "ledger", "lots", "barrels", "pricing", "web")
+              "refusal",
+              "measure",
+              "settings",
+              "ledger",
+              "lots",
+              "containers",
+              "barrels",
+              "pricing",
+              "web")
           .whereLayer("shows")
           .mayOnlyAccessLayers(
               "refusal",

@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 
 import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
+import java.util.Locale;
 import java.util.UUID;
 
 /** The owner at the interface: signs in and sends JSON, each request with an id of its own. */
@@ -39,6 +40,17 @@ public final class Owner {
   /** A tag no other test uses. */
   public static String newTag(String prefix) {
     return prefix + UUID.randomUUID().toString().substring(24);
+  }
+
+  /** A jar size no other test uses, so its pools are this test's alone; of so many fluid ounces. */
+  public static String newSize(int flOz) {
+    String code = "S" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
+    posts(
+            "/api/containers",
+            "{'code': '%s', 'name': 'Tried jar', 'netContents': {'value': %d, 'unit': 'floz'}, 'material': 'glass', 'emptyWeight': {'value': 300, 'unit': 'g'}}"
+                .formatted(code, flOz))
+        .statusCode(201);
+    return code;
   }
 
   /** JSON of a barrel weighed and read with a refractometer at 68 °F. */

@@ -34,8 +34,7 @@ public class BulkTickets {
   public FormText of(UUID id) {
     SoldBulk sold = selling.at(id);
     Maker seller = Maker.at(sold.recordedAt(), settings);
-    String sheet = seller.labelSheet() == null ? LabelSheet.USUAL : seller.labelSheet();
-    Paper paper = sheets.named(sheet, "sheet").paper();
-    return new BulkTicket(sold, seller, days.dateOf(sold.recordedAt())).on(paper);
+    return new BulkTicket(sold, seller, days.dateOf(sold.recordedAt()))
+        .on(sheets.usualPaper(seller));
   }
 }

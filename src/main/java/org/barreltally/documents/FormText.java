@@ -1,6 +1,7 @@
 package org.barreltally.documents;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What stands on a form: one page of rows in columns, read from top to bottom.
@@ -43,7 +44,13 @@ public record FormText(Paper paper, String title, List<Part> parts) {
    * @param ruled whether a line is drawn above it
    * @param cells one for each column
    */
-  public record Row(Type type, boolean ruled, List<Cell> cells) {}
+  public record Row(Type type, boolean ruled, List<Cell> cells) {
+
+    /** A row whose cells a refusal names alike. */
+    static Row of(Type type, boolean ruled, String field, String... texts) {
+      return new Row(type, ruled, Stream.of(texts).map(text -> new Cell(field, text)).toList());
+    }
+  }
 
   /**
    * @param field under which a refusal names it

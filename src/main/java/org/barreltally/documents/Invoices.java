@@ -31,7 +31,6 @@ public class Invoices {
   public FormText of(UUID id) {
     SoldAway sold = selling.at(id);
     Maker seller = Maker.at(sold.sale().recordedAt(), settings);
-    String sheet = seller.labelSheet() == null ? LabelSheet.USUAL : seller.labelSheet();
-    return new Invoice(sold, seller).on(sheets.named(sheet, "sheet").paper());
+    return new Invoice(sold, seller).on(sheets.usualPaper(seller));
   }
 }

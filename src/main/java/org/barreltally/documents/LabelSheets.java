@@ -64,6 +64,12 @@ public class LabelSheets implements LabelSheetRule {
     named(code, field);
   }
 
+  /** The paper of the maker's usual sheets, on which other papers are drawn as well. */
+  Paper usualPaper(Maker maker) {
+    String sheet = maker.labelSheet() == null ? LabelSheet.USUAL : maker.labelSheet();
+    return named(sheet, "sheet").paper();
+  }
+
   /** Sheets by code, after a code (or null), at most so many. */
   @Transactional
   public List<LabelSheet> list(String after, int limit) {

@@ -68,7 +68,6 @@ public class PackingLists {
   public FormText of(UUID id) {
     Show show = shows.at(id);
     Maker maker = Maker.at(days.now(), settings);
-    String sheet = maker.labelSheet() == null ? LabelSheet.USUAL : maker.labelSheet();
     List<PackingList.Line> lines =
         Stream.concat(
                 tables.of(show).stream().filter(line -> line.packedOut() > 0).map(this::packed),
@@ -80,7 +79,7 @@ public class PackingLists {
     List<String> unknown =
         weights.withoutEmptyWeight(lines.stream().map(PackingList.Line::container).toList());
     return new PackingList(show, maker, setUp(show.booking().setUp()), lines, cash, unknown)
-        .on(sheets.named(sheet, "sheet").paper());
+        .on(sheets.usualPaper(maker));
   }
 
   private String setUp(DayOrTime when) {

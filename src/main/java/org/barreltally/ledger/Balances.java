@@ -44,4 +44,20 @@ public class Balances {
     }
     return pieces;
   }
+
+  /**
+   * Locks jars at a place as {@link #locked} does, and refuses what does not stand there.
+   *
+   * @throws NotThatMuchThere if fewer of an item stand there than are asked for
+   */
+  public void require(String place, Map<Item, Long> pieces) {
+    Map<UUID, Long> standing = locked(place, pieces.keySet());
+    pieces.forEach(
+        (item, count) -> {
+          long there = standing.getOrDefault(item.id(), 0L);
+          if (there < count) {
+            throw new NotThatMuchThere(place, item.lot(), item.container(), there, count);
+          }
+        });
+  }
 }

@@ -3,7 +3,6 @@ package org.barreltally.shops;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -14,11 +13,9 @@ import org.barreltally.ledger.Item;
 import org.barreltally.ledger.Ledger;
 import org.barreltally.ledger.Movement;
 import org.barreltally.ledger.MovementKind;
-import org.barreltally.ledger.NotThatMuchThere;
-import org.barreltally.ledger.Pools;
-import org.barreltally.ledger.ShortOfStock;
 import org.barreltally.shops.internal.ShelfLog;
 import org.barreltally.shops.internal.ShopRows;
+import org.barreltally.stock.FreeJars;
 import org.barreltally.stock.NamedJars;
 
 /** Brings jars to shops and fetches them home. */
@@ -29,7 +26,7 @@ public class Bringing {
   private final ShopRows rows;
   private final NamedJars jars;
   private final Balances balances;
-  private final Pools pools;
+  private final FreeJars free;
   private final Ledger ledger;
   private final ShelfLog log;
   private final Days days;
@@ -40,7 +37,7 @@ public class Bringing {
       ShopRows rows,
       NamedJars jars,
       Balances balances,
-      Pools pools,
+      FreeJars free,
       Ledger ledger,
       ShelfLog log,
       Days days,
@@ -49,7 +46,7 @@ public class Bringing {
     this.rows = rows;
     this.jars = jars;
     this.balances = balances;
-    this.pools = pools;
+    this.free = free;
     this.ledger = ledger;
     this.log = log;
     this.days = days;
@@ -61,8 +58,8 @@ public class Bringing {
    *
    * @throws UnknownShop if there is none of that code
    * @throws org.barreltally.lots.LotHeld if a lot is held
-   * @throws NotThatMuchThere if fewer stand in the room
-   * @throws ShortOfStock if too few are free of promises
+   * @throws org.barreltally.ledger.NotThatMuchThere if fewer stand in the room
+   * @throws org.barreltally.stock.PromisedElsewhere if too few are free of promises
    */
   @Transactional
   public Delivery bring(String code, MoveJars said) {
@@ -70,8 +67,8 @@ public class Bringing {
     Shop shop = locked(code);
     String room = jars.room(said.room(), "room");
     Map<Item, Long> pieces = NamedJars.together(jars.locked(said.lines(), false), said.lines());
-    requireThere(room, pieces);
-    requireFree(pieces);
+    balances.require(room, pieces);
+    free.require(pieces, (container, grade) -> 0L);
     return moved(shop, Delivery.Direction.DELIVERED, room, pieces, said);
   }
 
@@ -79,7 +76,7 @@ public class Bringing {
    * Fetches jars home from a shop; held lots may come home.
    *
    * @throws UnknownShop if there is none of that code
-   * @throws NotThatMuchThere if the book has fewer there: count the shelf first
+   * @throws org.barreltally.ledger.NotThatMuchThere if the book has fewer there: count the shelf first
    */
   @Transactional
   public Delivery fetch(String code, MoveJars said) {
@@ -87,46 +84,27 @@ public class Bringing {
     Shop shop = locked(code);
     String room = jars.room(said.room(), "room");
     Map<Item, Long> pieces = NamedJars.together(jars.locked(said.lines(), true), said.lines());
-    requireThere(shop.place(), pieces);
+    balances.require(shop.place(), pieces);
     return moved(shop, Delivery.Direction.FETCHED, room, pieces, said);
+  }
+
+  /**
+   * What came to a shop, or home from it.
+   *
+   * @throws UnknownShop if there is none of that code
+   * @throws UnknownDelivery if nothing of that id came to it
+   */
+  @Transactional
+  public Delivery at(String code, UUID id) {
+    return log.deliveries(shops.at(code).code(), days.today()).stream()
+        .filter(delivery -> delivery.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new UnknownDelivery(id));
   }
 
   private Shop locked(String code) {
     rows.lock(code);
     return shops.at(code);
-  }
-
-  private void requireThere(String place, Map<Item, Long> pieces) {
-    Map<UUID, Long> standing = balances.locked(place, pieces.keySet());
-    pieces.forEach(
-        (item, count) -> {
-          long there = standing.getOrDefault(item.id(), 0L);
-          if (there < count) {
-            throw new NotThatMuchThere(place, item.lot(), item.container(), there, count);
-          }
-        });
-  }
-
-  /** The pools are locked with the jars, so nobody promises meanwhile. */
-  private void requireFree(Map<Item, Long> pieces) {
-    List<ShortOfStock.Shortage> shortages = new ArrayList<>();
-    NamedJars.byPool(pieces)
-        .forEach(
-            (container, grades) ->
-                grades.forEach(
-                    (grade, wanted) -> {
-                      long free =
-                          pools.list(container, grade).stream()
-                              .mapToLong(Pools.Pool::available)
-                              .sum();
-                      if (free < wanted) {
-                        shortages.add(
-                            new ShortOfStock.Shortage(container, grade, wanted, Math.max(0, free)));
-                      }
-                    }));
-    if (!shortages.isEmpty()) {
-      throw new ShortOfStock(shortages);
-    }
   }
 
   private Delivery moved(

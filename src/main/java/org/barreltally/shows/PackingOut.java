@@ -12,7 +12,6 @@ import org.barreltally.ledger.Item;
 import org.barreltally.ledger.Ledger;
 import org.barreltally.ledger.Movement;
 import org.barreltally.ledger.MovementKind;
-import org.barreltally.ledger.NotThatMuchThere;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.pricing.CurrencyMismatch;
 import org.barreltally.pricing.Money;
@@ -93,7 +92,7 @@ public class PackingOut {
     }
     String room = jars.room(said.from(), "from");
     Map<Item, Long> pieces = NamedJars.together(jars.locked(said.lines(), false), said.lines());
-    refuseShort(room, pieces);
+    balances.require(room, pieces);
     usePromises(id, pieces);
     UUID movement = post(room, show.place(), at, said.note(), pieces);
     UUID packOut = log.packedOut(id, movement, cash, said.note());
@@ -124,18 +123,6 @@ public class PackingOut {
 
   private String currency() {
     return settings.now().said().currency();
-  }
-
-  /** Locks the jars for this transaction, and refuses what is not in the room. */
-  private void refuseShort(String room, Map<Item, Long> pieces) {
-    Map<UUID, Long> standing = balances.locked(room, pieces.keySet());
-    pieces.forEach(
-        (item, count) -> {
-          long there = standing.getOrDefault(item.id(), 0L);
-          if (there < count) {
-            throw new NotThatMuchThere(room, item.lot(), item.container(), there, count);
-          }
-        });
   }
 
   /** The pools are locked with the jars, so nobody promises meanwhile. */

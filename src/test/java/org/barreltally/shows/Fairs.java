@@ -3,7 +3,6 @@ package org.barreltally.shows;
 import static org.barreltally.Owner.posts;
 
 import io.restassured.response.ValidatableResponse;
-import java.util.Locale;
 import java.util.UUID;
 import org.barreltally.Owner;
 
@@ -29,15 +28,9 @@ final class Fairs {
     return booked(name, day, day, ", 'state': 'accepted'");
   }
 
-  /** A jar size no other test uses, so its pools are this test's alone. */
+  /** A pint no other test uses. */
   static String newSize() {
-    String code = "S" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
-    posts(
-            "/api/containers",
-            "{'code': '%s', 'name': 'Tried jar', 'netContents': {'value': 16, 'unit': 'floz'}, 'material': 'glass', 'emptyWeight': {'value': 300, 'unit': 'g'}}"
-                .formatted(code))
-        .statusCode(201);
-    return code;
+    return Owner.newSize(16);
   }
 
   static String line(String size, String lot, long count) {

@@ -12,7 +12,6 @@ import org.barreltally.ledger.Balances;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
 import org.barreltally.ledger.Item;
-import org.barreltally.ledger.NotThatMuchThere;
 import org.barreltally.ledger.Place;
 import org.barreltally.ledger.PlaceCode;
 import org.barreltally.ledger.Places;
@@ -118,14 +117,7 @@ public class AwaySelling {
     Map<Item, Long> pieces = new LinkedHashMap<>();
     taken.forEach(jars -> pieces.merge(jars.item(), (long) jars.line().count(), Long::sum));
     lots.locked(pieces.keySet().stream().map(Item::lot).distinct().toList());
-    Map<UUID, Long> there = balances.locked(place, pieces.keySet());
-    pieces.forEach(
-        (item, count) -> {
-          long standing = there.getOrDefault(item.id(), 0L);
-          if (standing < count) {
-            throw new NotThatMuchThere(place, item.lot(), item.container(), standing, count);
-          }
-        });
+    balances.require(place, pieces);
     free.require(pieces, (container, grade) -> 0);
   }
 

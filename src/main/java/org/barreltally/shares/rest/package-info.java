@@ -1,0 +1,2 @@
+/** Shares over REST. */
+package org.barreltally.shares.rest;

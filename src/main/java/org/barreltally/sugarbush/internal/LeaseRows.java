@@ -1,0 +1,316 @@
+package org.barreltally.sugarbush.internal;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.Query;
+import jakarta.persistence.Tuple;
+import java.math.BigDecimal;
+import java.sql.Date;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.barreltally.ledger.Days;
+import org.barreltally.ledger.Ids;
+import org.barreltally.ledger.RecordedBy;
+import org.barreltally.pricing.Money;
+import org.barreltally.sugarbush.Basis;
+import org.barreltally.sugarbush.ContainerCharge;
+import org.barreltally.sugarbush.Credit;
+import org.barreltally.sugarbush.Landowner;
+import org.barreltally.sugarbush.Lease;
+import org.barreltally.sugarbush.LeaseTerms;
+import org.barreltally.sugarbush.Leases;
+import org.barreltally.sugarbush.TapCount;
+import org.barreltally.sugarbush.TapKind;
+
+/** Leases, their terms, taps, closings and what went on. */
+@ApplicationScoped
+public class LeaseRows {
+
+  private static final String SELECT =
+      """
+      SELECT l.id, o.id AS landowner, o.name, o.address, l.bush, l.season, c.on_day AS closed_on,
+        t.basis, t.governs, t.rate_per_tap, t.price, t.currency, t.price_list,
+        CAST(t.container_charges AS text) AS charges
+      FROM leases l JOIN landowners o ON o.id = l.landowner
+        JOIN LATERAL (SELECT * FROM lease_terms t WHERE t.lease = l.id ORDER BY t.id DESC LIMIT 1) t
+          ON true
+        LEFT JOIN lease_closings c ON c.lease = l.id
+      """;
+
+  private final EntityManager entities;
+  private final ObjectMapper json;
+  private final Days days;
+  private final Ids ids;
+  private final RecordedBy recordedBy;
+
+  LeaseRows(EntityManager entities, ObjectMapper json, Days days, Ids ids, RecordedBy recordedBy) {
+    this.entities = entities;
+    this.json = json;
+    this.days = days;
+    this.ids = ids;
+    this.recordedBy = recordedBy;
+  }
+
+  public Optional<Lease> find(UUID id) {
+    return read("WHERE l.id = :id", Map.of("id", id), 1).stream().findFirst();
+  }
+
+  public Optional<Lease> find(UUID landowner, String bush, int season) {
+    return read(
+            "WHERE l.landowner = :landowner AND l.bush = :bush AND l.season = :season",
+            Map.of("landowner", landowner, "bush", bush, "season", season),
+            1)
+        .stream()
+        .findFirst();
+  }
+
+  /** By season, the newest first, after a lease (or null), at most so many. */
+  public List<Lease> list(Leases.Filter filter, UUID after, int limit) {
+    StringBuilder where = new StringBuilder("WHERE true");
+    Map<String, Object> parameters = new HashMap<>();
+    if (filter.season() != null) {
+      where.append(" AND l.season = :season");
+      parameters.put("season", filter.season());
+    }
+    if (filter.landowner() != null) {
+      where.append(" AND lower(o.name) = lower(:name)");
+      parameters.put("name", filter.landowner());
+    }
+    if (filter.open() != null) {
+      where.append(" AND (c.lease IS NULL) = :open");
+      parameters.put("open", filter.open());
+    }
+    if (after != null) {
+      where.append(" AND (l.season, l.id) < (SELECT a.season, a.id FROM leases a WHERE a.id = :after)");
+      parameters.put("after", after);
+    }
+    return read(where + " ORDER BY l.season DESC, l.id DESC", parameters, limit);
+  }
+
+  /** Lets nobody else change, deliver on or close this lease until the transaction ends. */
+  public void lock(UUID id) {
+    entities
+        .createNativeQuery("SELECT id FROM leases WHERE id = :id FOR UPDATE")
+        .setParameter("id", id)
+        .getResultList();
+  }
+
+  public UUID add(UUID landowner, String bush, int season) {
+    UUID id = ids.next();
+    recorded(
+            "INSERT INTO leases (id, landowner, bush, season, recorded_at, recorded_by)"
+                + " VALUES (:id, :landowner, :bush, :season, :at, :by)")
+        .setParameter("id", id)
+        .setParameter("landowner", landowner)
+        .setParameter("bush", bush)
+        .setParameter("season", season)
+        .executeUpdate();
+    return id;
+  }
+
+  public void agree(UUID lease, LeaseTerms terms) {
+    recorded(
+            "INSERT INTO lease_terms (id, lease, basis, governs, rate_per_tap, price, currency,"
+                + " price_list, container_charges, recorded_at, recorded_by) VALUES (:id, :lease,"
+                + " :basis, :governs, :rate, CAST(:price AS numeric), :currency,"
+                + " CAST(:list AS uuid), CAST(:charges AS jsonb), :at, :by)")
+        .setParameter("id", ids.next())
+        .setParameter("lease", lease)
+        .setParameter("basis", terms.basis().code())
+        .setParameter("governs", terms.governs().code())
+        .setParameter("rate", terms.ratePerTap().amount())
+        .setParameter("price", terms.price() == null ? null : terms.price().amount().toString())
+        .setParameter("currency", terms.ratePerTap().currency())
+        .setParameter("list", terms.priceList() == null ? null : terms.priceList().toString())
+        .setParameter("charges", written(terms.containerCharges()))
+        .executeUpdate();
+  }
+
+  public void count(UUID lease, TapCount count) {
+    recorded(
+            "INSERT INTO lease_taps (id, lease, kind, from_day, taps, note, recorded_at,"
+                + " recorded_by) VALUES (:id, :lease, :kind, :from, :taps, CAST(:note AS text),"
+                + " :at, :by)")
+        .setParameter("id", ids.next())
+        .setParameter("lease", lease)
+        .setParameter("kind", count.kind().code())
+        .setParameter("from", count.from())
+        .setParameter("taps", count.count())
+        .setParameter("note", count.note())
+        .executeUpdate();
+  }
+
+  public void close(UUID lease, LocalDate on, Money left, BigDecimal mL) {
+    recorded(
+            "INSERT INTO lease_closings (lease, on_day, credit, credit_ml, currency, recorded_at,"
+                + " recorded_by) VALUES (:lease, :on, :credit, CAST(:ml AS numeric), :currency,"
+                + " :at, :by)")
+        .setParameter("lease", lease)
+        .setParameter("on", on)
+        .setParameter("credit", left.amount())
+        .setParameter("ml", mL == null ? null : mL.toPlainString())
+        .setParameter("currency", left.currency())
+        .executeUpdate();
+  }
+
+  /** The first lease of the same trees of a later season that is open, kept from being closed. */
+  public Optional<UUID> nextOpen(Lease lease) {
+    List<?> next =
+        entities
+            .createNativeQuery(
+                "SELECT l.id FROM leases l WHERE l.landowner = :landowner AND l.bush = :bush"
+                    + " AND l.season > :season AND NOT EXISTS (SELECT 1 FROM lease_closings c"
+                    + " WHERE c.lease = l.id) ORDER BY l.season LIMIT 1 FOR UPDATE OF l")
+            .setParameter("landowner", lease.landowner().id())
+            .setParameter("bush", lease.bush())
+            .setParameter("season", lease.season())
+            .getResultList();
+    return next.stream().map(UUID.class::cast).findFirst();
+  }
+
+  public void carry(UUID from, UUID into) {
+    recorded(
+            "INSERT INTO lease_carries (from_lease, into_lease, recorded_at, recorded_by)"
+                + " VALUES (:from, :into, :at, :by)")
+        .setParameter("from", from)
+        .setParameter("into", into)
+        .executeUpdate();
+  }
+
+  /** Takes over what was left of closed leases of the same trees and went nowhere yet. */
+  public void carryInto(UUID lease, UUID landowner, String bush, int season) {
+    recorded(
+            "INSERT INTO lease_carries (from_lease, into_lease, recorded_at, recorded_by)"
+                + " SELECT c.lease, :into, :at, :by FROM lease_closings c"
+                + " JOIN leases l ON l.id = c.lease WHERE l.landowner = :landowner"
+                + " AND l.bush = :bush AND l.season < :season AND NOT EXISTS"
+                + " (SELECT 1 FROM lease_carries w WHERE w.from_lease = c.lease)")
+        .setParameter("into", lease)
+        .setParameter("landowner", landowner)
+        .setParameter("bush", bush)
+        .setParameter("season", season)
+        .executeUpdate();
+  }
+
+  public List<Credit> carriedInto(UUID lease) {
+    List<?> rows =
+        entities
+            .createNativeQuery(
+                "SELECT l.id, l.season, c.on_day, c.credit, c.credit_ml, c.currency"
+                    + " FROM lease_carries w JOIN lease_closings c ON c.lease = w.from_lease"
+                    + " JOIN leases l ON l.id = c.lease WHERE w.into_lease = :lease"
+                    + " ORDER BY l.season",
+                Tuple.class)
+            .setParameter("lease", lease)
+            .getResultList();
+    return rows.stream()
+        .map(Tuple.class::cast)
+        .map(
+            row ->
+                new Credit(
+                    row.get("id", UUID.class),
+                    row.get("season", Integer.class),
+                    row.get("on_day", Date.class).toLocalDate(),
+                    Money.rounded(
+                        row.get("credit", BigDecimal.class), row.get("currency", String.class)),
+                    row.get("credit_ml", BigDecimal.class)))
+        .toList();
+  }
+
+  public Optional<UUID> wentOnTo(UUID lease) {
+    List<?> into =
+        entities
+            .createNativeQuery("SELECT into_lease FROM lease_carries WHERE from_lease = :lease")
+            .setParameter("lease", lease)
+            .getResultList();
+    return into.stream().map(UUID.class::cast).findFirst();
+  }
+
+  private Query recorded(String sql) {
+    return entities
+        .createNativeQuery(sql)
+        .setParameter("at", days.now())
+        .setParameter("by", recordedBy.user());
+  }
+
+  private List<Lease> read(String condition, Map<String, Object> parameters, int limit) {
+    Query query = entities.createNativeQuery(SELECT + condition, Tuple.class).setMaxResults(limit);
+    parameters.forEach(query::setParameter);
+    List<Tuple> rows = new ArrayList<>();
+    query.getResultList().forEach(row -> rows.add((Tuple) row));
+    Map<UUID, List<TapCount>> taps =
+        rows.isEmpty() ? Map.of() : taps(rows.stream().map(r -> r.get("id", UUID.class)).toList());
+    return rows.stream().map(row -> lease(row, taps)).toList();
+  }
+
+  private Map<UUID, List<TapCount>> taps(List<UUID> leases) {
+    List<?> rows =
+        entities
+            .createNativeQuery(
+                "SELECT t.lease, t.kind, t.from_day, t.taps, t.note FROM lease_taps t"
+                    + " WHERE t.lease IN (:leases) ORDER BY t.from_day, t.id",
+                Tuple.class)
+            .setParameter("leases", leases)
+            .getResultList();
+    Map<UUID, List<TapCount>> taps = new HashMap<>();
+    for (Object each : rows) {
+      Tuple row = (Tuple) each;
+      taps.computeIfAbsent(row.get("lease", UUID.class), id -> new ArrayList<>())
+          .add(
+              new TapCount(
+                  row.get("from_day", Date.class).toLocalDate(),
+                  row.get("taps", Integer.class),
+                  TapKind.of(row.get("kind", String.class)),
+                  row.get("note", String.class)));
+    }
+    return taps;
+  }
+
+  private Lease lease(Tuple row, Map<UUID, List<TapCount>> taps) {
+    String currency = row.get("currency", String.class);
+    BigDecimal price = row.get("price", BigDecimal.class);
+    Date closed = row.get("closed_on", Date.class);
+    UUID id = row.get("id", UUID.class);
+    return new Lease(
+        id,
+        new Landowner(
+            row.get("landowner", UUID.class),
+            row.get("name", String.class),
+            row.get("address", String.class)),
+        row.get("bush", String.class),
+        row.get("season", Integer.class),
+        new LeaseTerms(
+            Basis.of(row.get("basis", String.class)),
+            TapKind.of(row.get("governs", String.class)),
+            Money.rounded(row.get("rate_per_tap", BigDecimal.class), currency),
+            price == null ? null : Money.rounded(price, currency),
+            row.get("price_list", UUID.class),
+            charges(row.get("charges", String.class))),
+        taps.getOrDefault(id, List.of()),
+        closed == null ? null : closed.toLocalDate());
+  }
+
+  private String written(List<ContainerCharge> charges) {
+    try {
+      return json.writeValueAsString(charges);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("charges of a lease cannot be written", e);
+    }
+  }
+
+  private List<ContainerCharge> charges(String text) {
+    try {
+      return json.readValue(text, new TypeReference<>() {});
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("charges of a lease cannot be read", e);
+    }
+  }
+}

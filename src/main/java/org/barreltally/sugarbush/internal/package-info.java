@@ -1,0 +1,2 @@
+/** How leases are kept, for this capability alone. */
+package org.barreltally.sugarbush.internal;

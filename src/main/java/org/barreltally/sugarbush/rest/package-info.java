@@ -1,0 +1,2 @@
+/** Leases and landowners over REST. */
+package org.barreltally.sugarbush.rest;
