@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.barreltally.gifts.Jar;
+import org.barreltally.gifts.PickPlan;
+import org.barreltally.measure.ColorClass;
 
 /** Which lots stand where, to be picked from. */
 @ApplicationScoped
@@ -56,5 +58,33 @@ public class ShelfRows {
       byPlace.put((String) c[0], (Long) c[1]);
     }
     return byPlace;
+  }
+
+  /** Jars of some sizes and grades, not held, at own rooms: the cool room first, oldest first. */
+  public List<PickPlan.Take> standing(Collection<Jar> jars) {
+    List<?> rows =
+        entities
+            .createNativeQuery(
+                "SELECT b.place, i.container, i.grade, i.lot, b.amount FROM items i"
+                    + " JOIN balances b ON b.item = i.id JOIN places p ON p.code = b.place"
+                    + " JOIN lots l ON l.code = i.lot"
+                    + " WHERE p.kind = 'home' AND b.place <> 'gift-shelf' AND b.amount > 0"
+                    + " AND NOT i.held AND i.container IN (:containers) AND i.grade IN (:grades)"
+                    + " ORDER BY b.place <> 'cool-room', b.place, l.made_on, i.lot")
+            .setParameter(
+                "containers", jars.stream().map(Jar::container).collect(Collectors.toSet()))
+            .setParameter(
+                "grades", jars.stream().map(jar -> jar.grade().code()).collect(Collectors.toSet()))
+            .getResultList();
+    return rows.stream()
+        .map(Object[].class::cast)
+        .map(
+            c ->
+                new PickPlan.Take(
+                    (String) c[0],
+                    new Jar((String) c[1], ColorClass.of((String) c[2])),
+                    (String) c[3],
+                    (Long) c[4]))
+        .toList();
   }
 }
