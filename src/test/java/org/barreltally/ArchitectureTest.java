@@ -60,6 +60,8 @@ class ArchitectureTest {
           .definedBy(ROOT + "bulk..")
           .layer("watch")
           .definedBy(ROOT + "watch..")
+          .layer("documents")
+          .definedBy(ROOT + "documents..")
           .layer("netcontents")
           .definedBy(ROOT + "netcontents..")
           .layer("documents")
@@ -117,6 +119,8 @@ class ArchitectureTest {
           .whereLayer("watch")
           .mayOnlyAccessLayers(
               "refusal", "measure", "settings", "ledger", "lots", "barrels", "supplies", "web")
+          .whereLayer("documents")
+          .mayOnlyBeAccessedByLayers("start")
           .whereLayer("netcontents")
           .mayOnlyAccessLayers(
               "refusal", "measure", "settings", "ledger", "lots", "containers", "canning", "web")
@@ -189,6 +193,16 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("web", "start")
           .whereLayer("start")
           .mayNotBeAccessedByAnyLayer();
+
+  @ArchTest
+  static final ArchRule only_documents_draws =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(ROOT + "documents..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("com.lowagie..", "org.librepdf..", "uk.org.okapibarcode..")
+          .as("the libraries for PDF and codes are used in documents alone");
 
   @ArchTest
   static final ArchRule domains_know_no_web =

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import org.barreltally.barrels.Material;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Taste;
 import org.barreltally.pricing.Money;
@@ -37,8 +38,14 @@ public record BulkSale(
    * @param brix true, at 20 °C
    * @param transmittance %Tc at the newest grading; null if it was never measured
    * @param taste at the newest grading; null if nobody tasted it
+   * @param material of the barrel
    */
-  public record Syrup(List<Integer> seasons, BigDecimal brix, Double transmittance, Taste taste) {}
+  public record Syrup(
+      List<Integer> seasons,
+      BigDecimal brix,
+      Double transmittance,
+      Taste taste,
+      Material material) {}
 
   /**
    * Our weight above the book's (below zero: under it); it went to the unexplained.

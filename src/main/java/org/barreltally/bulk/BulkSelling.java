@@ -157,7 +157,8 @@ public class BulkSelling {
         barrel.seasons(),
         BigDecimal.valueOf(barrel.lot().brix().value()).setScale(2, RoundingMode.HALF_UP),
         barrel.lot().transmittance(),
-        barrel.lot().taste());
+        barrel.lot().taste(),
+        barrel.material());
   }
 
   private static List<String> cautions(

@@ -24,11 +24,13 @@ public class FarmSettings implements FarmZone {
 
   private final KnownSettings known;
   private final SettingRows rows;
+  private final LabelSheetRule sheets;
   private final Clock clock;
 
-  FarmSettings(KnownSettings known, SettingRows rows, Clock clock) {
+  FarmSettings(KnownSettings known, SettingRows rows, LabelSheetRule sheets, Clock clock) {
     this.known = known;
     this.rows = rows;
+    this.sheets = sheets;
     this.clock = clock;
   }
 
@@ -68,10 +70,14 @@ public class FarmSettings implements FarmZone {
    * @return all settings as they hold from then
    * @throws org.barreltally.refusal.InvalidField naming every field that needs mending
    * @throws org.barreltally.measure.UnknownJurisdiction if its limits are not in the tables
+   * @throws org.barreltally.refusal.Refusal naming labelSheet if nobody added that sheet
    * @throws ChangeBackdated if it is to begin in the past
    */
   public MakerSettings change(SettingsChange change) {
     SettingsRules.check(change);
+    if (change.labelSheet() != null && !change.labelSheet().isEmpty()) {
+      sheets.requireKnown(change.labelSheet(), "labelSheet");
+    }
     Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
     Instant from =
         change.validFrom() == null ? now : change.validFrom().truncatedTo(ChronoUnit.MICROS);

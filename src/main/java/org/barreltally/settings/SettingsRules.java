@@ -25,7 +25,7 @@ final class SettingsRules {
   private static final int LINE_MAX = 60;
   private static final int ADDRESS_MAX = 200;
   private static final int MONTHS_MAX = 120;
-  private static final Pattern SHEET = Pattern.compile("([a-z0-9][a-z0-9-]{0,39})?");
+  private static final Pattern SHEET = Pattern.compile("([a-z0-9][a-z0-9-]{0,29})?");
   private static final Quantity COOLEST = Quantity.of(140, Unit.DEGF);
   private static final Quantity HOTTEST = Quantity.of(212, Unit.DEGF);
   private static final Instant LATEST = Instant.parse("3000-01-01T00:00:00Z");

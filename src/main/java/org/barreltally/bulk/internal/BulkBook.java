@@ -6,6 +6,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Query;
 import jakarta.persistence.Tuple;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +24,7 @@ public class BulkBook {
 
   private static final String SELECT =
       """
-      SELECT s.id, CAST(s.ticket AS text) AS ticket, b.name, b.details,
+      SELECT s.id, CAST(s.ticket AS text) AS ticket, s.recorded_at, b.name, b.details,
         EXISTS (SELECT 1 FROM movements r WHERE r.reverses = s.movement) AS taken_back
       FROM bulk_sales s JOIN bulk_buyers b ON b.id = s.buyer
       """;
@@ -109,6 +110,7 @@ public class BulkBook {
     try {
       return new SoldBulk(
           json.readValue(row.get("ticket", String.class), BulkSale.class),
+          row.get("recorded_at", Instant.class),
           row.get("name", String.class),
           row.get("details", String.class),
           row.get("taken_back", Boolean.class));

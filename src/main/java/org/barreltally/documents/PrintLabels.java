@@ -1,0 +1,22 @@
+package org.barreltally.documents;
+
+import java.math.BigDecimal;
+import java.util.UUID;
+
+/**
+ * Says that labels are printed.
+ *
+ * @param sheet null for the owner's
+ * @param startAt null for the first label
+ * @param panelArea of the container, square inches; null for a guess
+ * @param reprintOf null for a first print
+ * @param reason needed for a reprint
+ */
+public record PrintLabels(
+    String container,
+    Integer count,
+    String sheet,
+    Integer startAt,
+    BigDecimal panelArea,
+    UUID reprintOf,
+    String reason) {}

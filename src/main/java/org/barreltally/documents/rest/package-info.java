@@ -1,0 +1,2 @@
+/** Papers over REST. */
+package org.barreltally.documents.rest;
