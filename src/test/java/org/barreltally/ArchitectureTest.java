@@ -60,8 +60,6 @@ class ArchitectureTest {
           .definedBy(ROOT + "bulk..")
           .layer("watch")
           .definedBy(ROOT + "watch..")
-          .layer("documents")
-          .definedBy(ROOT + "documents..")
           .layer("netcontents")
           .definedBy(ROOT + "netcontents..")
           .layer("documents")
@@ -119,8 +117,6 @@ class ArchitectureTest {
           .whereLayer("watch")
           .mayOnlyAccessLayers(
               "refusal", "measure", "settings", "ledger", "lots", "barrels", "supplies", "web")
-          .whereLayer("documents")
-          .mayOnlyBeAccessedByLayers("start")
           .whereLayer("netcontents")
           .mayOnlyAccessLayers(
               "refusal", "measure", "settings", "ledger", "lots", "containers", "canning", "web")

@@ -97,7 +97,8 @@ public class Carriers {
                 new InvalidField(
                     field,
                     tables.isEmpty()
-                        ? "No carrier's table holds yet. Tell one with POST /api/carriers, or give sendBy."
+                        ? "No carrier's table holds yet. Tell one with POST /api/carriers, or give"
+                              + " sendBy."
                         : "Name one of the carriers: " + known + "."));
   }
 }

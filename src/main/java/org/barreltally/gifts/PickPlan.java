@@ -9,8 +9,8 @@ import java.util.Map;
 import org.barreltally.gifts.internal.ShelfRows;
 
 /**
- * From where the jars of an order are to be picked, by place: the cool room first, the oldest packed
- * first, nothing held. It binds nobody; the lots are fixed by picking.
+ * From where the jars of an order are to be picked, by place: the cool room first, the oldest
+ * packed first, nothing held. It binds nobody; the lots are fixed by picking.
  */
 @ApplicationScoped
 public class PickPlan {

@@ -11,9 +11,9 @@ import org.barreltally.measure.Unit;
 import org.junit.jupiter.api.Test;
 
 /**
- * What a packed box weighs. Worked by hand: two half-pint glasses of 0.40 lb with 314.0 g (0.692 lb)
- * of syrup each at 66.9 °Bx, and 0.6 lb of carton and cushioning, are 2 × 1.092 + 0.6 = 2.78 lb;
- * practice notes say "about 2.8 lb".
+ * What a packed box weighs. Worked by hand: two half-pint glasses of 0.40 lb with 314.0 g (0.692
+ * lb) of syrup each at 66.9 °Bx, and 0.6 lb of carton and cushioning, are 2 × 1.092 + 0.6 = 2.78
+ * lb; practice notes say "about 2.8 lb".
  */
 class BoxWeightTest {
 
@@ -26,8 +26,7 @@ class BoxWeightTest {
   }
 
   private static Uncertain reckoned(Quantity empty, Wrapping carton) {
-    return BoxWeight.reckoned(
-        List.of(new BoxWeight.Filled(half(empty), 2)), carton, List.of());
+    return BoxWeight.reckoned(List.of(new BoxWeight.Filled(half(empty), 2)), carton, List.of());
   }
 
   @Test

@@ -60,7 +60,8 @@ class CarriersOverRestTest {
         .statusCode(400)
         .body("errors[0].field", equalTo("recipients[0].sendBy"))
         .body("errors[0].message", containsString("No zone"));
-    reads("/api/carriers?on=2026-10-01").body("items.name.contains('" + carrier + "')", equalTo(false));
+    reads("/api/carriers?on=2026-10-01")
+        .body("items.name.contains('" + carrier + "')", equalTo(false));
   }
 
   @Test

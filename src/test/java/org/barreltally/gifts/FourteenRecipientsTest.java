@@ -57,7 +57,8 @@ class FourteenRecipientsTest {
     recipients.add(without(13, taster, "collect"));
     recipients.add(without(14, taster, "by-hand"));
     String body =
-        "{'buyer': {'name': 'Hesper Loomworks', 'phone': '555 0100'}, 'depositPercent': 50, %s 'recipients': ["
+        "{'buyer': {'name': 'Hesper Loomworks', 'phone': '555 0100'}, 'depositPercent': 50, %s"
+            + " 'recipients': ["
             + String.join(",", recipients)
             + "]}";
 

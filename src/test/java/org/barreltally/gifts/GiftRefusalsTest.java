@@ -25,7 +25,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class GiftRefusalsTest {
 
   private static final String ADDRESS =
-      "'address': {'lines': ['4 Tarn Lane'], 'town': 'Fernby', 'region': 'VT', 'postcode': '05999', 'country': 'US'}";
+      "'address': {'lines': ['4 Tarn Lane'], 'town': 'Fernby', 'region': 'VT', 'postcode': '05999',"
+          + " 'country': 'US'}";
 
   @Inject BookRows rows;
 
@@ -41,7 +42,8 @@ class GiftRefusalsTest {
         Arguments.of("no address", "'sendBy': '2026-12-14'", "address"),
         Arguments.of(
             "no lines",
-            "'address': {'lines': [], 'town': 'Fernby', 'region': 'VT', 'postcode': '05999', 'country': 'US'}, 'sendBy': '2026-12-14'",
+            "'address': {'lines': [], 'town': 'Fernby', 'region': 'VT', 'postcode': '05999',"
+                + " 'country': 'US'}, 'sendBy': '2026-12-14'",
             "address.lines"),
         Arguments.of(
             "bad postcode",
@@ -52,7 +54,9 @@ class GiftRefusalsTest {
             ADDRESS.replace("'US'", "'Atlantis'") + ", 'sendBy': '2026-12-14'",
             "address.country"),
         Arguments.of(
-            "no state", ADDRESS.replace("'VT'", "null") + ", 'sendBy': '2026-12-14'", "address.region"),
+            "no state",
+            ADDRESS.replace("'VT'", "null") + ", 'sendBy': '2026-12-14'",
+            "address.region"),
         Arguments.of("impossible date", ADDRESS + ", 'sendBy': '2026-02-30'", "sendBy"),
         Arguments.of("no date", ADDRESS, "sendBy"),
         Arguments.of(
@@ -71,8 +75,7 @@ class GiftRefusalsTest {
             "card"),
         Arguments.of(
             "postage below nothing",
-            ADDRESS
-                + ", 'sendBy': '2026-12-14', 'postage': {'amount': -1, 'currency': 'USD'}",
+            ADDRESS + ", 'sendBy': '2026-12-14', 'postage': {'amount': -1, 'currency': 'USD'}",
             "postage"),
         Arguments.of(
             "postage in other money",
@@ -83,7 +86,9 @@ class GiftRefusalsTest {
             ADDRESS + ", 'wantedBy': '2026-12-14', 'carrier': 'Nobody'",
             "carrier"),
         Arguments.of(
-            "another way", ADDRESS + ", 'sendBy': '2026-12-14', 'delivery': 'balloon'", "delivery"));
+            "another way",
+            ADDRESS + ", 'sendBy': '2026-12-14', 'delivery': 'balloon'",
+            "delivery"));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -121,7 +126,8 @@ class GiftRefusalsTest {
     posts(
             "/api/gift-orders",
             "{'buyer': {'name': 'Hesper Loomworks'}, 'recipients': [%s]}"
-                .formatted(String.join(",", java.util.Collections.nCopies(10_000, "{'name': 'O'}"))))
+                .formatted(
+                    String.join(",", java.util.Collections.nCopies(10_000, "{'name': 'O'}"))))
         .statusCode(400)
         .body("errors.field", equalTo(List.of("recipients")));
   }
@@ -149,7 +155,9 @@ class GiftRefusalsTest {
   void a_box_is_refused_with_every_field_named() {
     posts(
             "/api/gift-boxes",
-            "{'name': '', 'contents': [{'container': 'XX', 'grade': 'processing', 'count': 0}, {'container': 'HP', 'grade': 'dark', 'count': 1, 'substitutes': [{'container': 'HP', 'grade': 'dark'}]}]}")
+            "{'name': '', 'contents': [{'container': 'XX', 'grade': 'processing', 'count': 0},"
+                + " {'container': 'HP', 'grade': 'dark', 'count': 1, 'substitutes': [{'container':"
+                + " 'HP', 'grade': 'dark'}]}]}")
         .statusCode(400)
         .body(
             "errors.field",
@@ -160,7 +168,9 @@ class GiftRefusalsTest {
                 "contents[0].grade",
                 "contents[0].count",
                 "contents[1].substitutes[0]"));
-    posts("/api/gift-boxes", "{'name': 'B', 'price': {'amount': 1, 'currency': 'USD'}, 'contents': []}")
+    posts(
+            "/api/gift-boxes",
+            "{'name': 'B', 'price': {'amount': 1, 'currency': 'USD'}, 'contents': []}")
         .statusCode(400)
         .body("errors.field", hasItem("contents"));
   }
@@ -169,11 +179,17 @@ class GiftRefusalsTest {
   void a_carrier_is_refused_with_every_field_named() {
     posts(
             "/api/carriers",
-            "{'name': ' ', 'weekdays': [], 'zones': [{'name': 'z', 'days': 91, 'countries': ['USA'], 'postcodes': ['']}]}")
+            "{'name': ' ', 'weekdays': [], 'zones': [{'name': 'z', 'days': 91, 'countries':"
+                + " ['USA'], 'postcodes': ['']}]}")
         .statusCode(400)
         .body(
             "errors.field",
-            hasItems("name", "weekdays", "zones[0].days", "zones[0].countries[0]", "zones[0].postcodes"));
+            hasItems(
+                "name",
+                "weekdays",
+                "zones[0].days",
+                "zones[0].countries[0]",
+                "zones[0].postcodes"));
   }
 
   @Test
@@ -218,6 +234,7 @@ class GiftRefusalsTest {
     assertEquals(
         0,
         rows.number(
-            "SELECT count(*) FROM requests WHERE body LIKE '%Quillfeather%' OR body LIKE '%Hesper%'"));
+            "SELECT count(*) FROM requests WHERE body LIKE '%Quillfeather%' OR body LIKE"
+                + " '%Hesper%'"));
   }
 }

@@ -145,12 +145,12 @@ public class GiftShelf {
   /** JSON of a recipient of invented name and address who is posted to. */
   public static String posted(int n, String box, String postage) {
     return """
-        {'name': 'Recipient %1$d Quillfeather', 'box': '%2$s', 'count': 1, 'delivery': 'post',
-         'address': {'lines': ['%1$d Tarn Lane'], 'town': 'Fernby', 'region': 'VT',
-                     'postcode': '05999', 'country': 'US'},
-         'card': 'Warm greetings, number %1$d.', 'sendBy': '2026-12-14',
-         'postage': {'amount': %3$s, 'currency': 'USD'}}
-        """
+    {'name': 'Recipient %1$d Quillfeather', 'box': '%2$s', 'count': 1, 'delivery': 'post',
+     'address': {'lines': ['%1$d Tarn Lane'], 'town': 'Fernby', 'region': 'VT',
+                 'postcode': '05999', 'country': 'US'},
+     'card': 'Warm greetings, number %1$d.', 'sendBy': '2026-12-14',
+     'postage': {'amount': %3$s, 'currency': 'USD'}}
+    """
         .formatted(n, box, postage);
   }
 

@@ -72,7 +72,8 @@ class GiftTroubleTest {
     // Canning that is planned is shown where somebody asks for it, and still not promised.
     posts(
             "/api/planned-canning",
-            "{'on': '2026-12-02', 'container': '%s', 'grade': 'golden', 'count': 12}".formatted(size))
+            "{'on': '2026-12-02', 'container': '%s', 'grade': 'golden', 'count': 12}"
+                .formatted(size))
         .statusCode(201);
     reads(order + "/availability?planned=true").body("lacks", hasSize(0));
     posts(order + "/reserve", "{}").statusCode(409);
@@ -110,14 +111,14 @@ class GiftTroubleTest {
     does(one, "pick", "pack", "send", "deliver", "return");
     assertEquals(0, shelf.available(size, "golden"));
     for (String state : List.of("delivered", "sent", "packed", "picked", "confirmed")) {
-      posts(one + "/undo", "{'reason': 'All wrong'}")
-          .statusCode(200)
-          .body("state", equalTo(state));
+      posts(one + "/undo", "{'reason': 'All wrong'}").statusCode(200).body("state", equalTo(state));
     }
     posts(one + "/undo", "{'reason': 'x'}").statusCode(409);
     assertEquals(2, shelf.standing("cool-room", lot));
     assertEquals(2, shelf.reserved(size, "golden"));
-    reads(order).body("bill.mailings", equalTo(0)).body("total.amount.toString()", equalTo("34.50"));
+    reads(order)
+        .body("bill.mailings", equalTo(0))
+        .body("total.amount.toString()", equalTo("34.50"));
     does(one, "pick", "pack", "send", "deliver");
   }
 
@@ -127,7 +128,10 @@ class GiftTroubleTest {
     String order = order(1);
     posts(order + "/reserve", "{}").statusCode(200);
     String movement =
-        posts(order + "/recipients/1/pick", "{}").statusCode(200).extract().path("steps[-1].movement");
+        posts(order + "/recipients/1/pick", "{}")
+            .statusCode(200)
+            .extract()
+            .path("steps[-1].movement");
     posts("/api/movements/" + movement + "/reversal", "{'reason': 'x'}")
         .statusCode(409)
         .body("code", equalTo("cannot-be-taken-back"));
@@ -141,11 +145,17 @@ class GiftTroubleTest {
     posts(order + "/reserve", "{}").statusCode(200);
     String one = order + "/recipients/1";
     does(one, "pick", "pack", "send", "return");
-    posts(one + "/inspect", "{'lines': [{'container': '%s', 'lot': '%s', 'good': 2, 'broken': 1}]}".formatted(size, lot))
+    posts(
+            one + "/inspect",
+            "{'lines': [{'container': '%s', 'lot': '%s', 'good': 2, 'broken': 1}]}"
+                .formatted(size, lot))
         .statusCode(400)
         .body("errors.field", hasItem("lines"));
     posts(one + "/cancel", "{}").statusCode(409);
-    posts(one + "/inspect", "{'lines': [{'container': '%s', 'lot': '%s', 'good': 1, 'broken': 1}]}".formatted(size, lot))
+    posts(
+            one + "/inspect",
+            "{'lines': [{'container': '%s', 'lot': '%s', 'good': 1, 'broken': 1}]}"
+                .formatted(size, lot))
         .statusCode(200);
     assertEquals(0, shelf.available(size, "golden"));
     assertEquals(1, shelf.standing("broken", lot));
@@ -173,9 +183,7 @@ class GiftTroubleTest {
         .body("lots", hasSize(0));
     assertEquals(2, shelf.available(size, "golden"));
     does(one, "cancel");
-    reads(order)
-        .body("resolved", equalTo(true))
-        .body("total.amount.toString()", equalTo("12.50"));
+    reads(order).body("resolved", equalTo(true)).body("total.amount.toString()", equalTo("12.50"));
   }
 
   @Test
@@ -185,7 +193,9 @@ class GiftTroubleTest {
     posts(order + "/reserve", "{}").statusCode(200);
     String one = order + "/recipients/1";
     does(one, "pick");
-    posts(one + "/replace", "{'lines': [{'container': '%s', 'lot': '%s', 'count': 1}]}".formatted(size, lot))
+    posts(
+            one + "/replace",
+            "{'lines': [{'container': '%s', 'lot': '%s', 'count': 1}]}".formatted(size, lot))
         .statusCode(200)
         .body("lots[0].count", equalTo(2));
     assertEquals(0, shelf.standing("cool-room", lot));
@@ -212,7 +222,9 @@ class GiftTroubleTest {
     shelf.lot(size, "golden", 4, "2024-06-20");
     String order = order(1);
     posts(order + "/reserve", "{}").statusCode(200);
-    posts(order + "/recipients", "{'recipients': [%s]}".formatted(GiftShelf.posted(2, box, "12.50")))
+    posts(
+            order + "/recipients",
+            "{'recipients': [%s]}".formatted(GiftShelf.posted(2, box, "12.50")))
         .statusCode(200)
         .body("reserved", equalTo(false))
         .body("recipients[1].n", equalTo(2));

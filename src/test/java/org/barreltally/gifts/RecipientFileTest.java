@@ -38,11 +38,11 @@ class RecipientFileTest {
 
   private String lines() {
     return """
-        Zoë Quillfeather,4 Tarn Lane,,Fernby,VT,05999,US,%1$s,2,"Warm greetings,
-        from all of us",post,12.50,2026-12-14
-        "Quillfeather, Wilmet",5 Tarn Lane,Flat 2,Fernby,VT,05999,US,%1$s,1,,post,12.50,2026-12-14
-        Barnaby Quillfeather,,,,,,,%1$s,1,,collect,,2026-12-19
-        """
+    Zoë Quillfeather,4 Tarn Lane,,Fernby,VT,05999,US,%1$s,2,"Warm greetings,
+    from all of us",post,12.50,2026-12-14
+    "Quillfeather, Wilmet",5 Tarn Lane,Flat 2,Fernby,VT,05999,US,%1$s,1,,post,12.50,2026-12-14
+    Barnaby Quillfeather,,,,,,,%1$s,1,,collect,,2026-12-19
+    """
         .formatted(box);
   }
 
@@ -100,8 +100,7 @@ class RecipientFileTest {
 
   @Test
   void with_its_columns_in_another_order() {
-    String file =
-        "Box;NAME;send by;delivery\n%s;Ottilie;2026-12-19;collect\n".formatted(box);
+    String file = "Box;NAME;send by;delivery\n%s;Ottilie;2026-12-19;collect\n".formatted(box);
     sends(file.getBytes(StandardCharsets.UTF_8)).statusCode(201).body("recipients", hasSize(1));
   }
 
@@ -139,9 +138,16 @@ class RecipientFileTest {
   void what_is_no_such_file_is_refused() {
     for (String file :
         new String[] {
-          "", "\n\n", HEADER, "name,town,box,colour\nO,F,B,red\n", "name,name,box,town\nO,P,B,F\n", "\"a"
+          "",
+          "\n\n",
+          HEADER,
+          "name,town,box,colour\nO,F,B,red\n",
+          "name,name,box,town\nO,P,B,F\n",
+          "\"a"
         }) {
-      sends(file.getBytes(StandardCharsets.UTF_8)).statusCode(400).body("code", equalTo("broken-csv"));
+      sends(file.getBytes(StandardCharsets.UTF_8))
+          .statusCode(400)
+          .body("code", equalTo("broken-csv"));
     }
     sends(new byte[] {'a', (byte) 0x81, ',', 'b'})
         .statusCode(400)

@@ -33,7 +33,8 @@ public class BoxRows {
   private record Recipe(List<Content> contents, Wrapping carton, Wrapping ribbon, Wrapping card) {}
 
   private static final String SELECT =
-      "SELECT b.id, b.name, b.price, b.currency, CAST(b.recipe AS text) AS recipe FROM gift_boxes b ";
+      "SELECT b.id, b.name, b.price, b.currency, CAST(b.recipe AS text) AS recipe FROM gift_boxes b"
+          + " ";
 
   private final EntityManager entities;
   private final ObjectMapper json;

@@ -140,7 +140,8 @@ public class OrderRows {
     List<?> rows =
         entities
             .createNativeQuery(
-                "SELECT id, buyer, currency, deposit_percent, version, recorded_at FROM gift_orders "
+                "SELECT id, buyer, currency, deposit_percent, version, recorded_at FROM gift_orders"
+                    + " "
                     + where,
                 Tuple.class)
             .setParameter("id", id)

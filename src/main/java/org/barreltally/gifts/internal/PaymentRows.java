@@ -32,8 +32,8 @@ public class PaymentRows {
   public void add(UUID order, Payment.Kind kind, Money amount, LocalDate on) {
     entities
         .createNativeQuery(
-            "INSERT INTO gift_payments (id, order_id, kind, amount, paid_on, recorded_at, recorded_by)"
-                + " VALUES (:id, :order, :kind, :amount, :on, :at, :by)")
+            "INSERT INTO gift_payments (id, order_id, kind, amount, paid_on, recorded_at,"
+                + " recorded_by) VALUES (:id, :order, :kind, :amount, :on, :at, :by)")
         .setParameter("id", ids.next())
         .setParameter("order", order)
         .setParameter("kind", kind.code())
@@ -49,7 +49,8 @@ public class PaymentRows {
     List<?> rows =
         entities
             .createNativeQuery(
-                "SELECT id, kind, amount, paid_on FROM gift_payments WHERE order_id = :id ORDER BY id",
+                "SELECT id, kind, amount, paid_on FROM gift_payments WHERE order_id = :id ORDER BY"
+                    + " id",
                 Tuple.class)
             .setParameter("id", order.id())
             .getResultList();

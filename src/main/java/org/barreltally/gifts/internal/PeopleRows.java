@@ -59,8 +59,8 @@ public class PeopleRows {
   public void correct(UUID order, int n, Person person) {
     entities
         .createNativeQuery(
-            "UPDATE gift_addresses SET name = :name, address = CAST(:address AS jsonb), card = :card"
-                + " WHERE order_id = :order AND n = :n")
+            "UPDATE gift_addresses SET name = :name, address = CAST(:address AS jsonb), card ="
+                + " :card WHERE order_id = :order AND n = :n")
         .setParameter("name", person.name())
         .setParameter("address", person.address() == null ? null : written(person.address()))
         .setParameter("card", person.card())

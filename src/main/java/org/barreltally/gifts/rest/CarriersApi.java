@@ -61,9 +61,10 @@ public class CarriersApi {
   @Operation(
       summary = "Tell a carrier's zones and days, from a day on",
       description =
-          "An address belongs to the zone that describes it most closely: by how its postcode begins, else by"
-              + " state, else by country. days are carrying days on the way. Read them from the carrier's own"
-              + " table; a later table of the same name takes the place of this one from its day.")
+          "An address belongs to the zone that describes it most closely: by how its postcode"
+              + " begins, else by state, else by country. days are carrying days on the way. Read"
+              + " them from the carrier's own table; a later table of the same name takes the place"
+              + " of this one from its day.")
   @APIResponse(
       responseCode = "201",
       description = "The table",

@@ -63,10 +63,10 @@ public class GiftBoxesApi {
   @Operation(
       summary = "Make a gift box",
       description =
-          "What is in it by size and grade, what may go in its place (first choice first), price, carton,"
-              + " ribbon and card; of these the name alone will do. A box is never changed: a newer one of the"
-              + " same name takes its place in new orders. The packed weight is reckoned from jars, syrup and"
-              + " carton until boxes were weighed.")
+          "What is in it by size and grade, what may go in its place (first choice first), price,"
+              + " carton, ribbon and card; of these the name alone will do. A box is never changed:"
+              + " a newer one of the same name takes its place in new orders. The packed weight is"
+              + " reckoned from jars, syrup and carton until boxes were weighed.")
   @APIResponse(
       responseCode = "201",
       description = "The box",
@@ -123,7 +123,8 @@ public class GiftBoxesApi {
                           @ExampleObject(
                               name = "one box",
                               value =
-                                  "{\"on\": \"2026-11-20\", \"weight\": {\"value\": 2.84, \"unit\": \"lb\"}}")))
+                                  "{\"on\": \"2026-11-20\", \"weight\": {\"value\": 2.84, \"unit\":"
+                                      + " \"lb\"}}")))
           Weighed said) {
     return once.answer(
         key,

@@ -32,10 +32,11 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 public class GiftOrderFilesApi {
 
   private static final String ABOUT =
-      "RFC 4180, commas or semicolons, UTF-8 or Windows-1252, with a header or without one. Columns, in this order"
-          + " without a header: name, line1, line2, town, region, postcode, country, box, count, card, delivery,"
-          + " postage, sendBy, wantedBy, carrier. Everything that needs mending is named by line and column at"
-          + " once, and nothing is taken until the file is clean.";
+      "RFC 4180, commas or semicolons, UTF-8 or Windows-1252, with a header or without one."
+          + " Columns, in this order without a header: name, line1, line2, town, region, postcode,"
+          + " country, box, count, card, delivery, postage, sendBy, wantedBy, carrier. Everything"
+          + " that needs mending is named by line and column at once, and nothing is taken until"
+          + " the file is clean.";
 
   /** What is compared when the same key comes again. */
   private record Sent(String buyer, byte[] file) {}

@@ -59,10 +59,10 @@ public class GiftOrdersApi {
   @Operation(
       summary = "Take a gift order",
       description =
-          "Recipients are numbered from 1, at most 2,000. box is the id of a gift box or its name. A posted"
-              + " parcel needs an address and sendBy, or wantedBy and a carrier's table to work it back from."
-              + " deposit is what was paid with the order. Nothing is reserved by it. Names are not in the"
-              + " answer; read them at Location.")
+          "Recipients are numbered from 1, at most 2,000. box is the id of a gift box or its name."
+              + " A posted parcel needs an address and sendBy, or wantedBy and a carrier's table to"
+              + " work it back from. deposit is what was paid with the order. Nothing is reserved"
+              + " by it. Names are not in the answer; read them at Location.")
   @APIResponse(
       responseCode = "201",
       description = "The order without names and addresses",
@@ -90,8 +90,9 @@ public class GiftOrdersApi {
   @Operation(
       summary = "See what an order would need and what there will be, storing nothing",
       description =
-          "By each day on which parcels leave: what can be promised, what is booked elsewhere by then, what is"
-              + " planned to be canned by then (planned=true counts it), and which substitutes would be taken.")
+          "By each day on which parcels leave: what can be promised, what is booked elsewhere by"
+              + " then, what is planned to be canned by then (planned=true counts it), and which"
+              + " substitutes would be taken.")
   @APIResponse(
       responseCode = "200",
       description = "The outlook",

@@ -101,9 +101,9 @@ public class OrderStepsApi {
   @Operation(
       summary = "Reserve the jars of an order, all or nothing",
       description =
-          "For every recipient who still waits for them. Where the first choice is short, an allowed substitute is"
-              + " taken, in the order of the recipe. 409 short-of-stock names what is short and for whom; then"
-              + " nothing is reserved.")
+          "For every recipient who still waits for them. Where the first choice is short, an"
+              + " allowed substitute is taken, in the order of the recipe. 409 short-of-stock names"
+              + " what is short and for whom; then nothing is reserved.")
   @APIResponse(
       responseCode = "200",
       description = "The order without names and addresses",
@@ -181,7 +181,8 @@ public class OrderStepsApi {
                           @ExampleObject(
                               name = "the balance",
                               value =
-                                  "{\"amount\": {\"amount\": 250.25, \"currency\": \"USD\"}, \"on\": \"2026-12-28\"}")))
+                                  "{\"amount\": {\"amount\": 250.25, \"currency\": \"USD\"},"
+                                      + " \"on\": \"2026-12-28\"}")))
           Paid said) {
     return done(
         id, key, ifMatch, said, versions -> ordering.pay(id, versions, said.amount(), said.on()));

@@ -48,7 +48,8 @@ public class PlannedCanningApi {
   @Operation(
       summary = "Say what is meant to be canned",
       description =
-          "It can be counted in what-ifs of gift orders (planned=true). Nothing is ever promised from it.")
+          "It can be counted in what-ifs of gift orders (planned=true). Nothing is ever promised"
+              + " from it.")
   @APIResponse(
       responseCode = "201",
       description = "The plan",
@@ -63,7 +64,8 @@ public class PlannedCanningApi {
                           @ExampleObject(
                               name = "half-pints",
                               value =
-                                  "{\"on\": \"2026-12-02\", \"container\": \"HP\", \"grade\": \"golden\", \"count\": 24}")))
+                                  "{\"on\": \"2026-12-02\", \"container\": \"HP\", \"grade\":"
+                                      + " \"golden\", \"count\": 24}")))
           PlannedCanning said) {
     return once.answer(
         key, said, () -> Answer.created(URI.create("/api/planned-canning"), plans.plan(said)));

@@ -64,8 +64,8 @@ public class RecipientApi {
       summary =
           "Pick a recipient's jars, which fixes their lots: the oldest packed first, never held",
       description =
-          "From the cool room unless place says otherwise. After a return was inspected, what is missing is"
-              + " reserved and picked.")
+          "From the cool room unless place says otherwise. After a return was inspected, what is"
+              + " missing is reserved and picked.")
   @APIResponse(
       responseCode = "200",
       description = "The recipient without name and address",
@@ -111,8 +111,8 @@ public class RecipientApi {
   @Operation(
       summary = "Send a recipient's boxes on their way; the jars leave the book",
       description =
-          "What came back and is whole is sent again from here. postage is as ordered and paidBy the buyer unless"
-              + " told otherwise.")
+          "What came back and is whole is sent again from here. postage is as ordered and paidBy"
+              + " the buyer unless told otherwise.")
   @APIResponse(
       responseCode = "200",
       description = "The recipient without name and address",

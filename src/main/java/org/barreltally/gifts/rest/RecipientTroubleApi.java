@@ -63,8 +63,8 @@ public class RecipientTroubleApi {
   @Operation(
       summary = "A parcel came back",
       description =
-          "Its jars can be neither promised nor sold until somebody has looked at them: see inspect, or send"
-              + " inspected along.")
+          "Its jars can be neither promised nor sold until somebody has looked at them: see"
+              + " inspect, or send inspected along.")
   @APIResponse(
       responseCode = "200",
       description = "The recipient without name and address",
@@ -102,9 +102,9 @@ public class RecipientTroubleApi {
   @Operation(
       summary = "A returned parcel was looked at: good jars wait to be sent again or go to stock",
       description =
-          "Every lot and size that was in it, good and broken. keep false puts the good ones to stock in the cool"
-              + " room. Doubtful jars (loose caps, leaks, heat, frost) are not good: hold or discard them; your"
-              + " inspector decides where you doubt.")
+          "Every lot and size that was in it, good and broken. keep false puts the good ones to"
+              + " stock in the cool room. Doubtful jars (loose caps, leaks, heat, frost) are not"
+              + " good: hold or discard them; your inspector decides where you doubt.")
   @APIResponse(
       responseCode = "200",
       description = "The recipient without name and address",
@@ -133,8 +133,8 @@ public class RecipientTroubleApi {
   @Operation(
       summary = "Replace broken jars at the maker's own cost",
       description =
-          "Broken in the post (after sending): a further mailing. Broken at packing: from the shelf. Broken glass"
-              + " cuts; clear what lay beside it too.")
+          "Broken in the post (after sending): a further mailing. Broken at packing: from the"
+              + " shelf. Broken glass cuts; clear what lay beside it too.")
   @APIResponse(
       responseCode = "200",
       description = "The recipient without name and address",
