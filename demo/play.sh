@@ -11,12 +11,15 @@ declare -A answers
 
 jq -c '.requests[]' "$folder/season.json" | while read -r step; do
   body=$(jq -c '.body' <<<"$step")
-  # {june.lot} stands for the field "lot" in the answer to the request named "june".
-  for name in "${!answers[@]}"; do
-    lot=$(jq -r '.lot // empty' <<<"${answers[$name]}")
-    body=${body//"{$name.lot}"/$lot}
-  done
   path=$(jq -r '.post' <<<"$step")
+  # {june.lot} stands for the field "lot" in the answer to the request named "june", {fernby.id} for "id".
+  for name in "${!answers[@]}"; do
+    for field in lot id; do
+      value=$(jq -r ".$field // empty" <<<"${answers[$name]}")
+      body=${body//"{$name.$field}"/$value}
+      path=${path//"{$name.$field}"/$value}
+    done
+  done
   answer=$(curl --silent --show-error --fail-with-body --user "$user:$password" \
     --header 'Content-Type: application/json' \
     --header "Idempotency-Key: $(jq -r '.id' <<<"$step")" \

@@ -8,6 +8,7 @@ import jakarta.transaction.Transactional;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.barreltally.people.AccessTokens;
@@ -18,6 +19,9 @@ import org.barreltally.people.AccessTokens;
  */
 @ApplicationScoped
 public class DemoSeason {
+
+  /** What later steps may name of an earlier answer. */
+  private static final List<String> TOLD = List.of("lot", "id");
 
   private final EntityManager entities;
   private final AccessTokens tokens;
@@ -50,12 +54,16 @@ public class DemoSeason {
 
   private static void run(SeasonScript script, RestCaller rest, PrintStream out)
       throws IOException, InterruptedException {
-    Map<String, String> lots = new HashMap<>();
+    Map<String, String> told = new HashMap<>();
     SeasonSummary summary = new SeasonSummary();
     for (SeasonScript.Step step : script.steps()) {
-      JsonNode answer = rest.post(step.path(), step.id(), step.bodyWith(lots));
-      if (step.name() != null && answer.hasNonNull("lot")) {
-        lots.put(step.name(), answer.get("lot").asText());
+      JsonNode answer = rest.post(step.pathWith(told), step.id(), step.bodyWith(told));
+      if (step.name() != null) {
+        for (String field : TOLD) {
+          if (answer.hasNonNull(field)) {
+            told.put(step.name() + "." + field, answer.get(field).asText());
+          }
+        }
       }
       if ("/api/barrels".equals(step.path())) {
         summary.barrel(answer);

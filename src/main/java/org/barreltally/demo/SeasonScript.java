@@ -15,16 +15,25 @@ record SeasonScript(String farm, List<Step> steps) {
 
   /**
    * @param name under which later steps refer to the answer; null if none does
-   * @param body JSON in which {@code {name.lot}} stands for the lot of an earlier answer
+   * @param path in which {@code {name.id}} stands for the id of an earlier answer
+   * @param body JSON in which {@code {name.lot}} and {@code {name.id}} stand for lot and id of one
    */
   record Step(UUID id, String name, String path, String body) {
 
-    String bodyWith(Map<String, String> lots) {
-      String text = body;
-      for (Map.Entry<String, String> lot : lots.entrySet()) {
-        text = text.replace("{" + lot.getKey() + ".lot}", lot.getValue());
+    String pathWith(Map<String, String> told) {
+      return with(path, told);
+    }
+
+    String bodyWith(Map<String, String> told) {
+      return with(body, told);
+    }
+
+    private static String with(String text, Map<String, String> told) {
+      String whole = text;
+      for (Map.Entry<String, String> one : told.entrySet()) {
+        whole = whole.replace("{" + one.getKey() + "}", one.getValue());
       }
-      return text;
+      return whole;
     }
   }
 

@@ -194,7 +194,7 @@ public class GiftPapers {
   }
 
   private GiftWords words() {
-    return new GiftWords(containers);
+    return new GiftWords(code -> containers.at(code).name());
   }
 
   private String placeName(String code) {

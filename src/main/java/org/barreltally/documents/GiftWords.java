@@ -1,10 +1,8 @@
 package org.barreltally.documents;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import org.barreltally.containers.Containers;
 import org.barreltally.gifts.Allotted;
 import org.barreltally.gifts.GiftJars;
 import org.barreltally.gifts.GiftLine;
@@ -19,20 +17,23 @@ final class GiftWords {
 
   static final String REMOVED = "(name removed)";
 
-  private final Containers containers;
-  private final Map<String, String> sizes = new HashMap<>();
+  private final UnaryOperator<String> sizes;
 
-  GiftWords(Containers containers) {
-    this.containers = containers;
+  /**
+   * @param sizes the name of a container by its code
+   */
+  GiftWords(UnaryOperator<String> sizes) {
+    this.sizes = sizes;
   }
 
   /** {@code Half-pint jug, Golden, delicate taste}. */
   String of(Jar jar) {
-    return size(jar.container()) + ", " + jar.grade().words();
+    return sizes.apply(jar.container()) + ", " + jar.grade().words();
   }
 
-  String size(String container) {
-    return sizes.computeIfAbsent(container, code -> containers.at(code).name());
+  /** {@code Half-pint jug Golden}, where the taste need not be said. */
+  private String brief(Jar jar) {
+    return sizes.apply(jar.container()) + " " + jar.grade().words().split(",")[0];
   }
 
   /** Jars by size and grade, and where one is in another's stead. */
@@ -41,8 +42,8 @@ final class GiftWords {
   }
 
   String content(Allotted jars) {
-    String words = jars.pieces() + " × " + of(jars.jar());
-    return jars.substitute() ? words + " (in place of " + of(jars.wanted()) + ")" : words;
+    String words = jars.pieces() + " × " + brief(jars.jar());
+    return jars.substitute() ? words + " (in place of " + brief(jars.wanted()) + ")" : words;
   }
 
   /** {@code lot P260620-1: 2 × HP golden}, one after the other. */
@@ -59,12 +60,13 @@ final class GiftWords {
     return person.name() == null ? REMOVED : person.name();
   }
 
-  /** The address in one line; empty where there is none. */
+  /** The lines of the address under the name; none where there is no address. */
   static List<String> address(Person person, String home) {
-    return person.address() == null
-        ? List.of()
-        : PostalLines.of(name(person), person.address(), home)
-            .subList(1, PostalLines.of(name(person), person.address(), home).size());
+    if (person.address() == null) {
+      return List.of();
+    }
+    List<String> lines = PostalLines.of(name(person), person.address(), home);
+    return lines.subList(1, lines.size());
   }
 
   static String boxes(GiftOrder order, GiftLine line) {

@@ -12,7 +12,8 @@ import org.barreltally.documents.FormText.Type;
 /** Short ways to say the rows of a paper. */
 final class Sheet {
 
-  private static final int LONGEST_WORD = 30;
+  /** In the type size; the narrowest column for names holds a little more in its least type. */
+  private static final double WIDEST_WORD = 15.5;
 
   private Sheet() {}
 
@@ -64,19 +65,29 @@ final class Sheet {
     return new Part(columns, rows);
   }
 
-  /** Very long words are parted, so that no name keeps a list from being printed. */
+  /**
+   * Facts are set apart by commas, so that they wrap in a narrow column; words wider than any
+   * column are parted, so that no name keeps a list from being printed.
+   */
   private static Cell cell(String text) {
     StringBuilder parted = new StringBuilder();
-    int run = 0;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      run = Character.isWhitespace(c) ? 0 : run + 1;
-      parted.append(c);
-      if (run == LONGEST_WORD && !Character.isHighSurrogate(c)) {
+    double run = 0;
+    for (char c : text.replace(" · ", ", ").toCharArray()) {
+      run = Character.isWhitespace(c) ? 0 : run + width(c);
+      if (run > WIDEST_WORD && !Character.isLowSurrogate(c)) {
         parted.append(' ');
-        run = 0;
+        run = width(c);
       }
+      parted.append(c);
     }
     return new Cell("text", parted.toString());
+  }
+
+  /** About how wide a letter is, in its type size. */
+  private static double width(char c) {
+    if ("WMwm@%".indexOf(c) >= 0) {
+      return 0.95;
+    }
+    return Character.isUpperCase(c) ? 0.78 : 0.6;
   }
 }

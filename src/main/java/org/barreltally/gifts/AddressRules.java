@@ -50,7 +50,7 @@ final class AddressRules {
 
   private void lines(List<String> lines, String path) {
     boolean some =
-        lines != null && !lines.isEmpty() && lines.size() <= LINES_MAX && !lines.contains(null);
+        lines != null && !lines.isEmpty() && lines.size() <= LINES_MAX && !Faults.hasGap(lines);
     faults.require(
         some, path, "Give 1 to " + LINES_MAX + " lines: street and house, or post office box.");
     for (int i = 0; some && i < lines.size(); i++) {

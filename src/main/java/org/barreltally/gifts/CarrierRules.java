@@ -22,12 +22,12 @@ final class CarrierRules {
     CarrierRules rules = new CarrierRules();
     rules.faults.text(said.name(), NAME_MAX, false, "name", "Name the carrier.");
     rules.faults.require(
-        said.weekdays() == null || !said.weekdays().isEmpty() && !said.weekdays().contains(null),
+        said.weekdays() == null || !said.weekdays().isEmpty() && !Faults.hasGap(said.weekdays()),
         "weekdays",
         "Give at least one of mon, tue, wed, thu, fri, sat, sun, or leave it out for mon to fri.");
     rules.faults.require(
         said.closed() == null
-            || said.closed().size() <= CLOSED_MAX && !said.closed().contains(null),
+            || said.closed().size() <= CLOSED_MAX && !Faults.hasGap(said.closed()),
         "closed",
         "Give at most " + CLOSED_MAX + " days.");
     boolean some =

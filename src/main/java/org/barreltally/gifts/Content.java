@@ -14,7 +14,7 @@ public record Content(String container, ColorClass grade, Integer count, List<Ja
 
   public Content {
     substitutes =
-        substitutes == null || substitutes.contains(null) ? substitutes : List.copyOf(substitutes);
+        substitutes == null || Faults.hasGap(substitutes) ? substitutes : List.copyOf(substitutes);
   }
 
   /** What it is without a substitute. */

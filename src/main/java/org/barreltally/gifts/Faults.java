@@ -2,6 +2,7 @@ package org.barreltally.gifts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.refusal.Refusal.FieldError;
 
@@ -30,6 +31,11 @@ final class Faults {
         field,
         "Keep it within " + longest + " characters; these are " + text.length() + ".");
     require(text.codePoints().noneMatch(Character::isISOControl), field, "Keep it on one line.");
+  }
+
+  /** Whether a list has a null in it. */
+  static boolean hasGap(List<?> list) {
+    return list.stream().anyMatch(Objects::isNull);
   }
 
   int count() {

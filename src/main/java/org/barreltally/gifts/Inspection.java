@@ -20,7 +20,7 @@ final class Inspection {
    */
   static List<GiftJars> good(List<GiftJars> back, Inspected found) {
     List<Inspected.Line> lines = found.lines();
-    if (lines == null || lines.isEmpty() || lines.contains(null)) {
+    if (lines == null || lines.isEmpty() || Faults.hasGap(lines)) {
       throw new InvalidField(
           "lines", "Say of each lot how many are good and how many broken: " + words(back) + ".");
     }

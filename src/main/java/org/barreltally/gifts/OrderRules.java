@@ -40,13 +40,16 @@ final class OrderRules {
 
   /** The recipients that were found right, in their order; the others are noted. */
   List<CheckedRecipient> recipients(List<Recipient> said, RecipientRules rules) {
-    faults.require(said != null && !said.isEmpty(), "recipients", "Give at least one recipient.");
+    int number = said == null ? 0 : said.size();
+    faults.require(number > 0, "recipients", "Give at least one recipient.");
     faults.require(
-        said == null || said.size() <= RecipientRules.RECIPIENTS_MAX,
+        number <= RecipientRules.RECIPIENTS_MAX,
         "recipients",
         "An order takes at most %d recipients; these are %d. Make more than one order of them."
-            .formatted(RecipientRules.RECIPIENTS_MAX, said == null ? 0 : said.size()));
-    faults.refuse();
+            .formatted(RecipientRules.RECIPIENTS_MAX, number));
+    if (number == 0 || number > RecipientRules.RECIPIENTS_MAX) {
+      return List.of();
+    }
     List<CheckedRecipient> checked = new ArrayList<>();
     for (int i = 0; i < said.size(); i++) {
       checked.add(rules.read(said.get(i), "recipients[" + i + "]"));

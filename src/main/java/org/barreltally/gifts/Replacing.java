@@ -121,7 +121,7 @@ public class Replacing {
   }
 
   private static List<GiftJars> broken(List<GiftJars> there, List<Line> lines) {
-    if (lines == null || lines.isEmpty() || lines.contains(null)) {
+    if (lines == null || lines.isEmpty() || Faults.hasGap(lines)) {
       throw new InvalidField("lines", "Say what broke: container, lot and count.");
     }
     List<GiftJars> broken = new ArrayList<>();

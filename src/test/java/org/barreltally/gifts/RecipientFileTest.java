@@ -61,7 +61,7 @@ class RecipientFileTest {
         sends(file)
             .statusCode(201)
             .body("recipients", hasSize(3))
-            .body("total.amount.toString()", equalTo("113.00"))
+            .body("total.amount.toDouble()", equalTo(113.00))
             .extract()
             .path("id");
     Owner.reads("/api/gift-orders/" + id)
