@@ -38,6 +38,7 @@ public class Cancelling {
    */
   @Transactional
   public void cancel(UUID id, Set<String> versions, int n, String reason) {
+    Reason.check(reason);
     GiftOrder order = orders.opened(id, versions);
     GiftLine line = order.line(n);
     switch (line.state()) {

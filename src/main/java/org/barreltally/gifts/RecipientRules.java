@@ -62,6 +62,7 @@ final class RecipientRules {
         path + ".count",
         "Give a whole number of boxes from 1 to " + BOXES_MAX + ".");
     card(said.card(), path + ".card");
+    faults.text(said.carrier(), Reason.CARRIER_MAX, true, path + ".carrier", "");
     Delivery delivery = said.delivery() == null ? Delivery.POST : said.delivery();
     postage(said.postage(), path + ".postage");
     Address address = address(said.address(), delivery, path + ".address");

@@ -68,6 +68,7 @@ public class Replacing {
    */
   @Transactional
   public void replace(UUID id, Set<String> versions, int n, What what) {
+    Reason.check(what.reason());
     GiftOrder order = orders.opened(id, versions);
     GiftLine line = order.line(n);
     Stage stage = stage(line);

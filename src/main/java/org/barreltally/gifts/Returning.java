@@ -23,8 +23,6 @@ import org.barreltally.refusal.InvalidField;
 @ApplicationScoped
 public class Returning {
 
-  private static final int REASON_MAX = 300;
-
   private final GiftOrders orders;
   private final StepBook book;
   private final Promises promises;
@@ -55,7 +53,7 @@ public class Returning {
     if (line.state() != RecipientState.SENT && line.state() != RecipientState.DELIVERED) {
       throw new WrongStep(n, line.state(), Step.RETURN, "Only what was sent comes back.");
     }
-    checkReason(reason);
+    Reason.check(reason);
     LocalDate on = said == null ? days.today() : days.happened(said, "on");
     Movement.Builder movement = Movement.of(MovementKind.GIFT_RETURN, days.during(on));
     List<GiftJars> moved = new ArrayList<>();
@@ -129,11 +127,5 @@ public class Returning {
             lot -> {
               throw new LotHeld(lot, "keep");
             });
-  }
-
-  private static void checkReason(String reason) {
-    if (reason != null && reason.length() > REASON_MAX) {
-      throw new InvalidField("reason", "Say it in at most " + REASON_MAX + " characters.");
-    }
   }
 }

@@ -82,6 +82,7 @@ public class Sending {
   @Transactional
   public void send(UUID id, Set<String> versions, List<Integer> numbers, How how) {
     GiftOrder order = orders.opened(id, versions);
+    Reason.carrier(how.carrier());
     LocalDate on = day(how.on());
     if (how.postage() != null
         && (how.postage().signum() < 0

@@ -16,7 +16,6 @@ import org.barreltally.ledger.CannotBeTakenBack;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ledger;
 import org.barreltally.ledger.Reservations;
-import org.barreltally.refusal.InvalidField;
 
 /**
  * Takes back the last step of a recipient by a reversal: jars go back where they were, promises
@@ -26,7 +25,6 @@ import org.barreltally.refusal.InvalidField;
 public class Undoing implements AfterPosting {
 
   private static final String UNDERWAY = Undoing.class.getName();
-  private static final int REASON_MAX = 300;
 
   private final GiftOrders orders;
   private final StepBook book;
@@ -63,9 +61,7 @@ public class Undoing implements AfterPosting {
    */
   @Transactional
   public void undo(UUID id, Set<String> versions, int n, String reason) {
-    if (reason == null || reason.isBlank() || reason.length() > REASON_MAX) {
-      throw new InvalidField("reason", "Say why it is taken back, in at most 300 characters.");
-    }
+    Reason.require(reason);
     GiftOrder order = orders.opened(id, versions);
     GiftLine line = order.line(n);
     Done last = last(order, n);

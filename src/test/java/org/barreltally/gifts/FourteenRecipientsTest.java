@@ -198,6 +198,12 @@ class FourteenRecipientsTest {
     assertEquals(
         5, done.getList("recipients.lots.flatten().findAll { it.lot == '" + pints + "' }").size());
 
+    // Whoever recalls the amber lot finds the one recipient who holds a jar of it.
+    reads("/api/lots/" + amber + "/gift-recipients")
+        .body("items", hasSize(1))
+        .body("items[0].at", equalTo("sent"))
+        .body("items[0].buyer", equalTo("Hesper Loomworks"));
+
     posts(
             order + "/payments",
             "{'amount': {'amount': 250.25, 'currency': 'USD'}, 'on': '2026-11-25'}")

@@ -50,6 +50,7 @@ public record OrderView(
    *
    * @param contents what is reserved or in the boxes
    * @param lots which jars are in the boxes
+   * @param steps left out where many recipients are answered at once
    */
   public record RecipientView(
       int n,
@@ -97,7 +98,7 @@ public record OrderView(
     return of(order, true);
   }
 
-  /** Without anything that says who people are, for answers that are kept. */
+  /** Without steps and anything that says who people are, for answers that are kept. */
   static OrderView withoutPeople(GiftOrder order) {
     return of(order, false);
   }
@@ -112,7 +113,7 @@ public record OrderView(
         order.head().recordedAt(),
         order.reserved(),
         order.resolved(),
-        order.lines().stream().map(line -> recipient(order, line, people)).toList(),
+        order.lines().stream().map(line -> recipient(order, line, people, people)).toList(),
         bill.total(),
         bill.deposit(),
         bill.balance(),
@@ -121,7 +122,13 @@ public record OrderView(
         GiftOutcome.cautions(order));
   }
 
-  private static RecipientView recipient(GiftOrder order, GiftLine line, boolean people) {
+  /** One recipient with every step, without anything that says who it is. */
+  static RecipientView recipient(GiftOrder order, int n) {
+    return recipient(order, order.line(n), false, true);
+  }
+
+  private static RecipientView recipient(
+      GiftOrder order, GiftLine line, boolean people, boolean steps) {
     Person person = people ? order.person(line.n()) : Person.FORGOTTEN;
     return new RecipientView(
         line.n(),
@@ -160,10 +167,12 @@ public record OrderView(
                         jars.pieces(),
                         jars.stage()))
             .toList(),
-        order.done().stream()
-            .filter(done -> done.n() != null && done.n() == line.n())
-            .map(OrderView::step)
-            .toList());
+        steps
+            ? order.done().stream()
+                .filter(done -> done.n() != null && done.n() == line.n())
+                .map(OrderView::step)
+                .toList()
+            : null);
   }
 
   private static StepView step(Done done) {

@@ -30,11 +30,7 @@ class RecipientAnswer {
         said == null ? Map.of() : said,
         () -> {
           act.accept(IfMatch.versions(ifMatch));
-          return Answer.ok(
-              OrderView.withoutPeople(orders.at(id)).recipients().stream()
-                  .filter(recipient -> recipient.n() == n)
-                  .findFirst()
-                  .orElseThrow());
+          return Answer.ok(OrderView.recipient(orders.at(id), n));
         });
   }
 }
