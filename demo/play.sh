@@ -26,5 +26,5 @@ jq -c '.requests[]' "$folder/season.json" | while read -r step; do
     --data "$body" "$address$path")
   name=$(jq -r '.name // empty' <<<"$step")
   if [ -n "$name" ]; then answers[$name]=$answer; fi
-  echo "$path $(jq -r '.tag // .lot // .code // .id' <<<"$answer")"
+  echo "$path $(jq -r '.tag // .lot // .code // .id // "done"' <<<"$answer")"
 done

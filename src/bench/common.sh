@@ -10,7 +10,7 @@ clients=16
 
 begin() {
   PORT=$port BARRELTALLY_DATA=$folder/data BARRELTALLY_OWNER_PASSWORD=$password \
-    java ${JAVA_OPTIONS:-} -jar "$root/target/quarkus-app/quarkus-run.jar" >"$folder/out.txt" 2>&1 &
+    java ${JAVA_OPTIONS:-} -jar "${APP:-$root/target/quarkus-app}/quarkus-run.jar" >"$folder/out.txt" 2>&1 &
   program=$!
   until curl -sf "$address/q/health/ready" >/dev/null; do
     kill -0 "$program" 2>/dev/null || { cat "$folder/out.txt"; exit 1; }

@@ -1,26 +1,36 @@
 #!/usr/bin/env bash
-# Stored runs (3 barrels, 5 sizes) over REST, beside pgbench writing the same rows with one prepared statement each, on the same server.
+# Stored runs (3 barrels, 5 sizes) over REST; beside it pgbench writing the same rows with one prepared statement each, and pgbench sending the
+# program's own statements, on the same server. All three take turns within each round, so that what else the machine does falls on all of them.
 . "$(dirname "$0")/common.sh"
 here=$(cd "$(dirname "$0")" && pwd)
+warm=${SECONDS_WARM:-90}
+rounds=${ROUNDS:-5}
 begin
 sets=16
 for set in $(seq $sets); do
   for n in 1 2 3; do barrel "R-$set-$n" 80000; done
 done
 pass=$(token)
-rest() {
+rest() { # seconds
   wrk -t2 -c$clients -d"$1" --latency -s "$here/run.lua" "$address" -- "$pass" $sets
 }
-one_each() {
-  pgbench -n -M prepared -c $clients -j 2 -T "$1" -f "$here/run.pgbench" "$(database)"
+bench() { # script, seconds
+  pgbench -n -M prepared -c $clients -j 2 -T "$2" -D "sheet=$sheet" -f "$here/$1" "$(database)" 2>&1
 }
-rest 20 >/dev/null
-one_each 5 >/dev/null
-for round in 1 2 3; do
+rate() { awk '/^tps/ {print $3} /number of failed/ && $5 != 0 {print > "/dev/stderr"}'; }
+rest "$warm" >/dev/null
+sheet=$(psql "$(database)" -Atc "SELECT sheet FROM canning_runs LIMIT 1")
+bench run.pgbench 5 >/dev/null
+bench run-own.pgbench 5 >/dev/null
+for round in $(seq "$rounds"); do
   r=$(rest "$seconds" | tee "$folder/rest.txt" | awk '/Requests\/sec/ {print $2}')
-  p=$(one_each "$seconds" 2>&1 | awk '/^tps/ {print $3}')
-  echo "round $round: REST $r runs a second, pgbench one statement each $p, ratio $(awk -v a="$r" -v b="$p" 'BEGIN {printf "%.2f", a / b}')"
+  p=$(bench run.pgbench "$seconds" | rate)
+  o=$(bench run-own.pgbench "$seconds" | rate)
+  awk -v n="$round" -v r="$r" -v p="$p" -v o="$o" 'BEGIN {
+    printf "round %d: REST %.0f runs a second; pgbench one statement each %.0f, ratio %.2f; pgbench with our statements %.0f, ratio %.2f\n",
+      n, r, p, r / p, o, r / o}'
   grep -E 'Non-2xx|99%' "$folder/rest.txt" || true
 done
 psql -q "$(database)" -Atc "SELECT count(*) || ' runs stored, ' || (SELECT count(*) FROM entries) || ' entries' FROM canning_runs"
-curl -s -u "owner:$password" "$address/api/ledger/invariants" | jq -c '[.items[] | select(.violations | length > 0)]'
+broken=$(curl -s -u "owner:$password" "$address/api/ledger/invariants" | jq -c '[.items[] | select(.violations | length > 0)]')
+[ "$broken" = "[]" ] || { echo "invariants broken: $broken"; exit 1; }

@@ -2,9 +2,8 @@ package org.barreltally.barrels;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.barreltally.barrels.internal.BarrelQuery;
 import org.barreltally.measure.ColorClass;
@@ -29,7 +28,7 @@ public class Barrels {
    */
   @Transactional
   public Barrel at(String tag) {
-    return query.read("v.tag = :tag", Map.of("tag", tag), 1).stream()
+    return query.read("v.tag = ?", 1, tag).stream()
         .findFirst()
         .orElseThrow(() -> new UnknownVessel(tag));
   }
@@ -43,7 +42,7 @@ public class Barrels {
    */
   @Transactional
   public void unchanged(String tag, Set<String> versions) {
-    if (query.lock("v.tag = :tag", Map.of("tag", tag)).isEmpty()) {
+    if (query.lock(List.of(tag)).isEmpty()) {
       throw new UnknownVessel(tag);
     }
     if (versions != null && !versions.contains(at(tag).version())) {
@@ -54,34 +53,33 @@ public class Barrels {
   /** Vessels that keep heels, by tag, after a tag, at most so many. */
   @Transactional
   public List<Barrel> heels(String after, int limit) {
-    return query.read(
-        "v.kind = 'heel' AND v.tag > :after", Map.of("after", after == null ? "" : after), limit);
+    return query.read("v.kind = 'heel' AND v.tag > ?", limit, after == null ? "" : after);
   }
 
   /** Barrels (not heel vessels) by tag, after a tag, at most so many. */
   @Transactional
   public List<Barrel> list(Filter filter, String after, int limit) {
-    StringBuilder condition = new StringBuilder("v.kind = 'barrel' AND v.tag > :after");
-    Map<String, Object> parameters = new HashMap<>();
-    parameters.put("after", after == null ? "" : after);
+    StringBuilder condition = new StringBuilder("v.kind = 'barrel' AND v.tag > ?");
+    List<Object> values = new ArrayList<>();
+    values.add(after == null ? "" : after);
     if (filter.grade() != null) {
-      condition.append(" AND l.grade = :grade");
-      parameters.put("grade", filter.grade().code());
+      condition.append(" AND l.grade = ?");
+      values.add(filter.grade().code());
     }
     if (filter.state() != null) {
-      condition.append(" AND f.state = :state");
-      parameters.put("state", filter.state().code());
+      condition.append(" AND f.state = ?");
+      values.add(filter.state().code());
     }
     if (filter.season() != null) {
-      condition.append(" AND f.season = :season");
-      parameters.put("season", filter.season());
+      condition.append(" AND f.season = ?");
+      values.add(filter.season());
     }
-    return query.read(condition.toString(), parameters, limit);
+    return query.read(condition.toString(), limit, values.toArray());
   }
 
   /** Every vessel with syrup in it, heel vessels included, by tag. */
   @Transactional
   public List<Barrel> withSyrup() {
-    return query.read("b.amount > 0", Map.of(), Integer.MAX_VALUE);
+    return query.read("b.amount > 0", Integer.MAX_VALUE);
   }
 }

@@ -2,7 +2,6 @@ package org.barreltally.barrels;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
-import java.sql.PreparedStatement;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -11,13 +10,14 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.barreltally.barrels.internal.BarrelQuery;
+import org.barreltally.ledger.Bundle;
+import org.barreltally.ledger.Column;
 import org.barreltally.lots.LotHeld;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Uncertain;
 import org.barreltally.measure.Unit;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.refusal.Refusal;
-import org.hibernate.Session;
 
 /** Works out what is drawn from barrels and heel vessels. */
 @ApplicationScoped
@@ -25,6 +25,12 @@ public class Drawing {
 
   /** More vessels are not drawn into one run. */
   private static final int MOST_DRAWS = 100;
+
+  private static final String LESS_SURE =
+      """
+      UPDATE fillings f SET mass_u = left_over.u
+        FROM unnest(?::uuid[], ?::float8[]) AS left_over (filling, u) WHERE f.id = left_over.filling
+      """;
 
   private final BarrelQuery query;
   private final Readings readings;
@@ -39,7 +45,7 @@ public class Drawing {
   /** What would be drawn, as the book stands now; nothing is kept from others. */
   public List<Draw> lookAt(List<DrawOrder> orders) {
     Set<String> tags = tags(orders);
-    return resolve(orders, query.read("v.tag IN (:tags)", Map.of("tags", tags), MOST_DRAWS));
+    return resolve(orders, query.read("v.tag = ANY (?)", MOST_DRAWS, Column.of("text", tags)));
   }
 
   /**
@@ -52,26 +58,25 @@ public class Drawing {
     if (heelTag != null) {
       tags.add(heelTag);
     }
-    return resolve(orders, query.lock("v.tag IN (:tags)", Map.of("tags", tags)));
+    return resolve(orders, query.lock(tags));
   }
 
   /** Records that part draws made the remainder less sure: call after the movement is posted. */
   public void taken(List<Draw> draws) {
-    entities
-        .unwrap(Session.class)
-        .doWork(
-            connection -> {
-              try (PreparedStatement update =
-                  connection.prepareStatement("UPDATE fillings SET mass_u = ? WHERE id = ?")) {
-                for (Draw draw : draws) {
-                  double u = Math.hypot(draw.from().grams().u(), draw.grams().u());
-                  update.setDouble(1, draw.all() ? 0 : u);
-                  update.setObject(2, draw.from().filling());
-                  update.addBatch();
-                }
-                update.executeBatch();
-              }
-            });
+    Bundle write = new Bundle();
+    taken(draws, write);
+    write.send(entities);
+  }
+
+  /** As {@link #taken(List)}, together with other things. */
+  public void taken(List<Draw> draws, Bundle write) {
+    write.add(
+        LESS_SURE,
+        Column.of("uuid", draws, draw -> draw.from().filling()),
+        Column.of(
+            "float8",
+            draws,
+            draw -> draw.all() ? 0 : Math.hypot(draw.from().grams().u(), draw.grams().u())));
   }
 
   private List<Draw> resolve(List<DrawOrder> orders, List<Barrel> found) {

@@ -5,7 +5,7 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.barreltally.barrels.internal.BarrelQuery;
@@ -77,7 +77,7 @@ class Vessels {
    * What is or was last in the vessel, kept from being drawn by another until the transaction ends.
    */
   Optional<Barrel> contents(String tag) {
-    return query.lock("v.tag = :tag", Map.of("tag", tag)).stream().findFirst();
+    return query.lock(List.of(tag)).stream().findFirst();
   }
 
   /**

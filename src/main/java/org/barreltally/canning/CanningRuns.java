@@ -2,16 +2,20 @@ package org.barreltally.canning;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Instance;
+import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import org.barreltally.barrels.Draw;
 import org.barreltally.barrels.Drawing;
 import org.barreltally.barrels.Heels;
 import org.barreltally.canning.internal.RunBook;
+import org.barreltally.ledger.Bundle;
 import org.barreltally.ledger.Days;
 import org.barreltally.lots.Grading;
+import org.barreltally.lots.Lot;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.refusal.Refusal;
@@ -33,6 +37,7 @@ public class CanningRuns {
   private final RunBook book;
   private final FarmSettings settings;
   private final Days days;
+  private final EntityManager entities;
 
   public CanningRuns(
       Drawing drawing,
@@ -44,7 +49,8 @@ public class CanningRuns {
       Instance<UsesSupplies> supplies,
       RunBook book,
       FarmSettings settings,
-      Days days) {
+      Days days,
+      EntityManager entities) {
     this.drawing = drawing;
     this.reckoner = reckoner;
     this.rules = rules;
@@ -55,15 +61,17 @@ public class CanningRuns {
     this.book = book;
     this.settings = settings;
     this.days = days;
+    this.entities = entities;
   }
 
   /**
    * Stores a run and makes its lot.
    *
+   * @param also adds what else is to be written together with the run, once its sheet is known
    * @throws Refusal of the drawing, the reckoning or the rules; then nothing is stored
    */
   @Transactional
-  public PackSheet store(CanningOrder order) {
+  public PackSheet store(CanningOrder order, BiConsumer<PackSheet, Bundle> also) {
     LocalDate on = days.happened(order.on(), "on");
     checkSaid(order);
     ColorClass grade = grading.gradeOf(order.transmittance(), order.taste());
@@ -76,13 +84,25 @@ public class CanningRuns {
     Reckoning reckoning = reckoner.reckon(order, draws);
     rules.check(order, reckoning, grade);
 
-    RunPosting.Posted posted = posting.post(order, reckoning, grade);
+    Bundle ask = new Bundle();
+    PendingRun run = posting.begin(order, reckoning, grade, ask);
+    List<UsesSupplies.Use> uses =
+        supplies.stream().map(s -> s.begin(on, reckoning.jars(), ask)).toList();
+    ask.send(entities);
+
+    Bundle write = new Bundle();
+    Lot lot = run.write(write);
     List<String> cautions = new ArrayList<>(rules.cautions(reckoning, grade));
-    supplies.forEach(s -> cautions.addAll(s.use(posted.movement(), on, reckoning.jars())));
+    uses.forEach(use -> cautions.addAll(use.use(run.movement(), write)));
     PackSheet sheet =
         new SheetWriter(order, reckoning)
-            .write(posted.lot().code(), grade, settings.jurisdiction(), cautions);
-    book.keep(sheet, posted.movement());
+            .write(lot.code(), grade, settings.jurisdiction(), cautions);
+    book.keep(sheet, run.movement(), write);
+    also.accept(sheet, write);
+    write.send(entities);
+    if (heelTag != null) {
+      heels.keep(heelTag, lot, run.syrup(), reckoning.weighedHeel(), on);
+    }
     return sheet;
   }
 

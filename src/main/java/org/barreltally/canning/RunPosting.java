@@ -1,30 +1,24 @@
 package org.barreltally.canning;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.barreltally.barrels.Draw;
 import org.barreltally.barrels.Drawing;
 import org.barreltally.barrels.Heels;
+import org.barreltally.ledger.Bundle;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
-import org.barreltally.ledger.Item;
-import org.barreltally.ledger.Items;
 import org.barreltally.ledger.Ledger;
 import org.barreltally.ledger.Movement;
 import org.barreltally.ledger.MovementKind;
 import org.barreltally.ledger.PlaceCode;
-import org.barreltally.lots.Family;
-import org.barreltally.lots.Grading;
-import org.barreltally.lots.Lot;
 import org.barreltally.lots.LotNumbers;
-import org.barreltally.lots.Lots;
+import org.barreltally.lots.PackedLots;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Grams;
 
@@ -37,13 +31,8 @@ import org.barreltally.measure.Grams;
 @ApplicationScoped
 class RunPosting {
 
-  private static final int DECIMALS_OF_GRAMS_EACH = 6;
-
   private final LotNumbers numbers;
-  private final Lots lots;
-  private final Family family;
-  private final Grading grading;
-  private final Items items;
+  private final PackedLots lots;
   private final Ledger ledger;
   private final Drawing drawing;
   private final Heels heels;
@@ -52,10 +41,7 @@ class RunPosting {
 
   RunPosting(
       LotNumbers numbers,
-      Lots lots,
-      Family family,
-      Grading grading,
-      Items items,
+      PackedLots lots,
       Ledger ledger,
       Drawing drawing,
       Heels heels,
@@ -63,9 +49,6 @@ class RunPosting {
       Ids ids) {
     this.numbers = numbers;
     this.lots = lots;
-    this.family = family;
-    this.grading = grading;
-    this.items = items;
     this.ledger = ledger;
     this.drawing = drawing;
     this.heels = heels;
@@ -73,41 +56,26 @@ class RunPosting {
     this.ids = ids;
   }
 
-  /** The lot a run made and the movement that made it. */
-  record Posted(Lot lot, UUID movement) {}
-
-  /** A size packed: its jars as an item, and how many. */
-  private record Packed(Item jars, int count) {
-    long grams() {
-      return jars.gramsEach()
-          .multiply(BigDecimal.valueOf(count))
-          .setScale(0, RoundingMode.HALF_UP)
-          .longValueExact();
-    }
-  }
-
-  Posted post(CanningOrder order, Reckoning reckoning, ColorClass grade) {
-    LocalDate on = order.on();
-    Lot lot =
-        lots.open(
-            numbers.nextPacked(on),
-            Lot.Kind.PACKED,
-            on,
-            reckoning.batch().seasons(),
-            reckoning.batch().brix());
-    grading.gradeFresh(lot.code(), on, order.transmittance(), order.taste());
-    family.join(lot.code(), parents(order, reckoning));
-    Item syrup = Item.syrup(ids.next(), lot.code());
-    List<Packed> packed = packed(lot, reckoning, grade);
-    List<Item> made = new ArrayList<>(List.of(syrup));
-    packed.forEach(p -> made.add(p.jars()));
-    items.add(made);
-    UUID movement = ledger.post(movement(order, reckoning, syrup, packed));
-    drawing.taken(reckoning.batch().draws());
-    if (order.heel() != null) {
-      heels.keep(order.heel().keptIn(), lot, syrup, reckoning.weighedHeel(), on);
-    }
-    return new Posted(lot, movement);
+  /** Asks for the lot's number and for the locks; send {@code ask} before the run is written. */
+  PendingRun begin(CanningOrder order, Reckoning reckoning, ColorClass grade, Bundle ask) {
+    UUID syrup = ids.next();
+    List<PendingRun.Packed> packed =
+        reckoning.fills().stream()
+            .filter(fill -> fill.count() > 0)
+            .map(fill -> PendingRun.Packed.of(ids.next(), fill))
+            .toList();
+    Set<UUID> made = new HashSet<>(Set.of(syrup));
+    packed.forEach(size -> made.add(size.jars()));
+    return new PendingRun(
+        new PendingRun.Books(lots, drawing),
+        order,
+        reckoning,
+        grade,
+        parents(order, reckoning),
+        syrup,
+        packed,
+        numbers.nextPacked(order.on(), ask),
+        ledger.begin(movement(order, reckoning, syrup, packed), made, ask));
   }
 
   /** Grams by parent lot; an unwashed heel vessel links its last lot with none. */
@@ -122,38 +90,21 @@ class RunPosting {
     return parents;
   }
 
-  private List<Packed> packed(Lot lot, Reckoning reckoning, ColorClass grade) {
-    return reckoning.fills().stream()
-        .filter(fill -> fill.count() > 0)
-        .map(
-            fill ->
-                new Packed(
-                    Item.jars(
-                        ids.next(),
-                        lot.code(),
-                        fill.container().code(),
-                        BigDecimal.valueOf(fill.gramsEach())
-                            .setScale(DECIMALS_OF_GRAMS_EACH, RoundingMode.HALF_UP),
-                        grade.code()),
-                    fill.count()))
-        .toList();
-  }
-
   private Movement movement(
-      CanningOrder order, Reckoning reckoning, Item syrup, List<Packed> packed) {
+      CanningOrder order, Reckoning reckoning, UUID syrup, List<PendingRun.Packed> packed) {
     Movement.Builder movement =
         Movement.of(MovementKind.CANNING, days.during(order.on())).because(order.releaseReason());
     long left = Grams.rounded(reckoning.batch().waterGrams());
-    movement.move(PlaceCode.WATER, PlaceCode.BLENDING, syrup.id(), left);
+    movement.move(PlaceCode.WATER, PlaceCode.BLENDING, syrup, left);
     for (Draw draw : reckoning.batch().draws()) {
       long grams = Grams.rounded(draw.grams().value());
       movement.move(draw.from().place(), PlaceCode.BLENDING, draw.from().item(), grams);
       left += grams;
     }
-    for (Packed size : packed) {
+    for (PendingRun.Packed size : packed) {
       movement
-          .move(PlaceCode.BLENDING, PlaceCode.PACKING, syrup.id(), size.grams())
-          .move(PlaceCode.PACKING, PlaceCode.COOL_ROOM, size.jars().id(), size.count());
+          .move(PlaceCode.BLENDING, PlaceCode.PACKING, syrup, size.grams())
+          .move(PlaceCode.PACKING, PlaceCode.COOL_ROOM, size.jars(), size.count());
       left -= size.grams();
     }
     Map<String, Double> others = new LinkedHashMap<>();
@@ -163,9 +114,9 @@ class RunPosting {
     others.put(PlaceCode.BARREL_ROOM, reckoning.heel());
     for (Map.Entry<String, Double> other : others.entrySet()) {
       long grams = Grams.rounded(other.getValue());
-      movement.move(PlaceCode.BLENDING, other.getKey(), syrup.id(), grams);
+      movement.move(PlaceCode.BLENDING, other.getKey(), syrup, grams);
       left -= grams;
     }
-    return movement.move(PlaceCode.BLENDING, PlaceCode.UNEXPLAINED, syrup.id(), left).build();
+    return movement.move(PlaceCode.BLENDING, PlaceCode.UNEXPLAINED, syrup, left).build();
   }
 }

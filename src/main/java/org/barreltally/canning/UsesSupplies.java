@@ -3,6 +3,7 @@ package org.barreltally.canning;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import org.barreltally.ledger.Bundle;
 
 /**
  * Uses up what a run needs besides syrup: jars, caps, labels, cartons. Canning does not know how
@@ -17,15 +18,27 @@ public interface UsesSupplies {
    */
   record Jars(String container, int pieces) {}
 
-  /**
-   * Uses up what the jars took.
-   *
-   * @param movement of the run; when it is taken back, the supplies come back
-   * @return cautions for the sheet
-   * @throws org.barreltally.refusal.Refusal if there is too little and the owner wants it refused
-   */
-  List<String> use(UUID movement, LocalDate on, List<Jars> jars);
+  /** What one run uses, looked up. */
+  interface Use {
 
-  /** What {@link #use} would say, refusals included, as cautions; nothing is used. */
+    /**
+     * Uses it up.
+     *
+     * @param movement of the run; when it is taken back, the supplies come back
+     * @param write is given the rows, to be run after the movement's
+     * @return cautions for the sheet
+     * @throws org.barreltally.refusal.Refusal if there is too little and the owner wants it refused
+     */
+    List<String> use(UUID movement, Bundle write);
+  }
+
+  /**
+   * Looks up what the jars take and keeps it from others until the transaction ends.
+   *
+   * @param ask is given the questions; send it before the supplies are used
+   */
+  Use begin(LocalDate on, List<Jars> jars, Bundle ask);
+
+  /** What {@link Use#use} would say, refusals included, as cautions; nothing is used. */
   List<String> lookAt(LocalDate on, List<Jars> jars);
 }

@@ -69,6 +69,8 @@ public class DemoSeason {
         summary.barrel(answer);
       } else if ("/api/canning/runs".equals(step.path())) {
         summary.run(answer);
+      } else if (step.path().endsWith("/settlement")) {
+        summary.settlement(answer);
       }
     }
     summary.print(script.farm(), out);

@@ -15,6 +15,7 @@ final class SeasonSummary {
   private int barrelCount;
   private final Map<String, Integer> jarsByGradeAndSize = new TreeMap<>();
   private final StringBuilder lots = new StringBuilder();
+  private final StringBuilder shows = new StringBuilder();
 
   void barrel(JsonNode barrel) {
     barrelCount++;
@@ -40,6 +41,21 @@ final class SeasonSummary {
             sheet.at("/shrink/percent").asDouble()));
   }
 
+  void settlement(JsonNode settled) {
+    int jars = 0;
+    for (JsonNode sold : settled.get("sold")) {
+      jars += sold.get("count").asInt();
+    }
+    shows.append(
+        String.format(
+            Locale.ROOT,
+            "    %d jars sold, takings %.2f, drawer %+.2f, profit before syrup %.2f%n",
+            jars,
+            settled.at("/takings/amount").asDouble(),
+            settled.at("/cashOverShort/amount").asDouble(),
+            settled.at("/profit/amount").asDouble()));
+  }
+
   void print(String farm, PrintStream out) {
     out.printf(Locale.ROOT, "An invented season was played: %s%n", farm);
     out.printf(Locale.ROOT, "  Barrels filled: %d, %.1f lb net%n", barrelCount, netPounds);
@@ -54,6 +70,8 @@ final class SeasonSummary {
         shrinkGallons,
         inGallons,
         100 * shrinkGallons / inGallons);
+    out.println("  Shows settled:");
+    out.print(shows);
     out.flush();
   }
 }

@@ -144,7 +144,7 @@ final class BulkTicket {
                 Type.STRONG,
                 true,
                 cell("sale", "By"),
-                cell("sale", "Weight in air"),
+                cell("sale", "Net weight"),
                 cell("sale", "Grade"),
                 cell("sale", "Price per lb"),
                 cell("sale", "Comes to")),

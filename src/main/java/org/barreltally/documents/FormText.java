@@ -9,6 +9,9 @@ import java.util.List;
  */
 public record FormText(Paper paper, String title, List<Part> parts) {
 
+  /** A cell of this text alone is a box to tick, larger than the type beside it. */
+  public static final String TICK_BOX = "□";
+
   /** How a row is set. */
   public enum Type {
     LARGE,

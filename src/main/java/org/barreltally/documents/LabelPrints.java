@@ -52,7 +52,7 @@ public class LabelPrints {
     }
     LabelSheet sheet = labels.sheet(said.sheet());
     SheetRun run = SheetRun.of(sheet, said.startAt(), said.count());
-    LabelText text = labels.ofJar(lot, said.container(), sheet, said.panelArea());
+    LabelText text = labels.ofJar(lot, sheet, said.label());
     if (said.reprintOf() != null) {
       text = original(lot, said).said();
     }

@@ -10,6 +10,8 @@ import java.util.List;
  * @param address line by line
  * @param facts lot and dates, each of which may stand on a line of its own
  * @param lot what the Code 128 says
+ * @param gtin of the jar or case, 14 digits, which the Code 128 then says before the lot; may be
+ *     null
  * @param scanned what the QR code says
  */
 public record LabelText(
@@ -21,4 +23,5 @@ public record LabelText(
     List<String> address,
     List<String> facts,
     String lot,
+    String gtin,
     String scanned) {}

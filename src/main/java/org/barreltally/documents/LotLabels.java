@@ -11,7 +11,9 @@ import org.barreltally.containers.Container;
 import org.barreltally.containers.Containers;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Items;
+import org.barreltally.lots.AwardsOfLots;
 import org.barreltally.lots.Lot;
+import org.barreltally.lots.LotAward;
 import org.barreltally.lots.LotHeld;
 import org.barreltally.lots.Lots;
 import org.barreltally.lots.NotGraded;
@@ -30,6 +32,7 @@ public class LotLabels {
   private final Lots lots;
   private final Items items;
   private final Containers containers;
+  private final AwardsOfLots awards;
   private final LabelSheets sheets;
   private final FarmSettings settings;
   private final Days days;
@@ -38,12 +41,14 @@ public class LotLabels {
       Lots lots,
       Items items,
       Containers containers,
+      AwardsOfLots awards,
       LabelSheets sheets,
       FarmSettings settings,
       Days days) {
     this.lots = lots;
     this.items = items;
     this.containers = containers;
+    this.awards = awards;
     this.sheets = sheets;
     this.settings = settings;
     this.days = days;
@@ -63,15 +68,16 @@ public class LotLabels {
   /**
    * The label of a jar, as it is printed now.
    *
-   * @param panel of the container, square inches; null for a guess by its contents
    * @throws LotHeld if the lot is held
    * @throws NotGraded if it has no grade
    * @throws NotPackedInContainer if it has no such jars
+   * @throws NoRibbonYet if a ribbon is wanted and none is known
    */
   @Transactional
-  public LabelText ofJar(String lot, String container, LabelSheet sheet, BigDecimal panel) {
-    Container size = size(container);
+  public LabelText ofJar(String lot, LabelSheet sheet, JarLabel wanted) {
+    Container size = size(wanted.container());
     Lot packed = printable(lot, size);
+    BigDecimal panel = wanted.panelArea();
     if (panel != null && (panel.signum() <= 0 || panel.compareTo(LARGEST_PANEL) > 0)) {
       throw new InvalidField(
           "panelArea",
@@ -83,17 +89,35 @@ public class LotLabels {
         panel == null ? TypeHeight.guessedPanel(size.netContents()) : panel.doubleValue();
     double least = TypeHeight.least(Math.max(inches, sheet.squareInches()));
     Maker maker = Maker.at(days.now(), settings);
-    return text(packed, maker, NetContents.ways(size.netContents(), maker.habit()), least);
+    return text(
+        packed,
+        maker,
+        NetContents.ways(size.netContents(), maker.habit()),
+        least,
+        Gtin.of(wanted.gtin()),
+        wanted.award() ? ribbon(lot, size) : null);
+  }
+
+  /** The newest ribbon that this lot won, in this size or in none that was named. */
+  private String ribbon(String lot, Container size) {
+    return awards.of(lot).stream()
+        .filter(won -> won.words() != null)
+        .filter(won -> won.container() == null || won.container().equals(size.code()))
+        .map(LotAward::words)
+        .findFirst()
+        .orElseThrow(() -> new NoRibbonYet(lot, size.code()));
   }
 
   /**
    * The label of a case, as it is printed now.
    *
    * @param perCase jars in it, 1 to 1000
+   * @param gtin the owner's number of such a case; may be null
    * @throws LotHeld and the other refusals of {@link #ofJar}
    */
   @Transactional
-  public LabelText ofCase(String lot, String container, LabelSheet sheet, Integer perCase) {
+  public LabelText ofCase(
+      String lot, String container, LabelSheet sheet, Integer perCase, String gtin) {
     Container size = size(container);
     Lot packed = printable(lot, size);
     if (perCase == null || perCase < 1 || perCase > JARS_MAX) {
@@ -105,7 +129,7 @@ public class LotLabels {
         NetContents.ways(size.netContents(), maker.habit()).stream()
             .map(way -> String.format(Locale.ROOT, "%d × %s", perCase, way))
             .toList();
-    return text(packed, maker, ways, TypeHeight.least(sheet.squareInches()));
+    return text(packed, maker, ways, TypeHeight.least(sheet.squareInches()), Gtin.of(gtin), null);
   }
 
   private Container size(String container) {
@@ -133,10 +157,21 @@ public class LotLabels {
   }
 
   private static LabelText text(
-      Lot lot, Maker maker, List<String> netContents, double leastHeight) {
+      Lot lot,
+      Maker maker,
+      List<String> netContents,
+      double leastHeight,
+      Gtin gtin,
+      String ribbon) {
     List<String> facts = new ArrayList<>(List.of("Lot " + lot.code(), "Packed " + lot.madeOn()));
     if (maker.bestByMonths() != null) {
       facts.add("Best by " + lot.madeOn().plusMonths(maker.bestByMonths()));
+    }
+    if (gtin != null) {
+      facts.add("GTIN " + gtin.digits());
+    }
+    if (ribbon != null) {
+      facts.add(ribbon);
     }
     return new LabelText(
         PRODUCT,
@@ -147,6 +182,7 @@ public class LotLabels {
         maker.address(),
         facts,
         lot.code(),
+        gtin == null ? null : gtin.digits(),
         maker.lotAddress(lot.code()));
   }
 }

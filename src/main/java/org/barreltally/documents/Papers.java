@@ -2,10 +2,13 @@ package org.barreltally.documents;
 
 import java.util.List;
 import org.barreltally.documents.internal.AddressLabelPdf;
+import org.barreltally.documents.internal.FormPages;
 import org.barreltally.documents.internal.FormPdf;
 import org.barreltally.documents.internal.GreetingCardPdf;
 import org.barreltally.documents.internal.LabelPdf;
 import org.barreltally.documents.internal.PagesPdf;
+import org.barreltally.documents.internal.PriceCardPdf;
+import org.barreltally.documents.internal.PriceSheetPdf;
 import org.barreltally.documents.internal.TagPdf;
 
 /** Draws papers as PDF. */
@@ -41,6 +44,37 @@ public final class Papers {
    */
   public static byte[] form(FormText text) {
     return FormPdf.render(text);
+  }
+
+  /**
+   * A price list to hand out: on one page if its type can be large there, else on two, and on more
+   * only if it is too long for two columns of the least type.
+   *
+   * @throws CharacterNotCovered naming the character and its field
+   */
+  public static byte[] priceSheet(PriceSheetText text, Paper paper) {
+    return PriceSheetPdf.render(text, paper);
+  }
+
+  /**
+   * Price cards on sheets of labels or card, one after the other.
+   *
+   * @param startAt the first place used on the first sheet, from 1
+   * @throws TextDoesNotFit naming what is too long
+   * @throws CharacterNotCovered naming the character and its field
+   */
+  public static byte[] priceCards(List<PriceCardText> cards, LabelSheet sheet, int startAt) {
+    return PriceCardPdf.render(cards, sheet, startAt);
+  }
+
+  /**
+   * Rows in columns on as many pages as they take.
+   *
+   * @throws TextDoesNotFit naming a word wider than its column
+   * @throws CharacterNotCovered naming the character and its field
+   */
+  public static byte[] pages(FormText text) {
+    return FormPages.render(text);
   }
 
   /**

@@ -11,7 +11,7 @@ import org.barreltally.refusal.InvalidField;
 public record SheetRun(LabelSheet sheet, int startAt, int count) {
 
   /** The most labels in one document or print. */
-  public static final int MOST = 5000;
+  public static final int MOST = 10_000;
 
   /**
    * @param startAt null for the first label

@@ -98,7 +98,7 @@ public class Carriers {
                     field,
                     tables.isEmpty()
                         ? "No carrier's table holds yet. Tell one with POST /api/carriers, or give"
-                              + " sendBy."
+                            + " sendBy."
                         : "Name one of the carriers: " + known + "."));
   }
 }

@@ -1,7 +1,6 @@
 package org.barreltally.gifts;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.enterprise.inject.Instance;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -10,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.barreltally.ledger.Days;
@@ -25,7 +25,7 @@ public class Foresight {
   private final GiftOrdering ordering;
   private final Promises promises;
   private final CanningPlans plans;
-  private final Instance<BookedJars> bookings;
+  private final ShowsBetween shows;
   private final Days days;
 
   Foresight(
@@ -33,13 +33,13 @@ public class Foresight {
       GiftOrdering ordering,
       Promises promises,
       CanningPlans plans,
-      Instance<BookedJars> bookings,
+      ShowsBetween shows,
       Days days) {
     this.orders = orders;
     this.ordering = ordering;
     this.promises = promises;
     this.plans = plans;
-    this.bookings = bookings;
+    this.shows = shows;
     this.days = days;
   }
 
@@ -84,14 +84,16 @@ public class Foresight {
   private Outlook outlook(List<Wanted> wanted, boolean planned) {
     List<Need> all = wanted.stream().flatMap(w -> w.needs().stream()).toList();
     Map<Jar, Long> available = promises.available(all, false);
-    Map<LocalDate, List<Need>> byDay = new TreeMap<>();
+    SortedMap<LocalDate, List<Need>> byDay = new TreeMap<>();
     wanted.forEach(w -> byDay.computeIfAbsent(w.on(), d -> new ArrayList<>()).addAll(w.needs()));
+    Map<LocalDate, Map<Jar, Long>> byShows =
+        byDay.isEmpty() ? Map.of() : shows.until(byDay.lastKey());
     List<Outlook.Day> shown = new ArrayList<>();
     List<Need> upTo = new ArrayList<>();
     Allotment last = Allotment.of(List.of(), Map.of());
     for (Map.Entry<LocalDate, List<Need>> day : byDay.entrySet()) {
       upTo.addAll(day.getValue());
-      Map<Jar, Long> booked = booked(day.getKey());
+      Map<Jar, Long> booked = booked(byShows, day.getKey());
       Map<Jar, Long> canned = planned ? planned(day.getKey()) : Map.of();
       Map<Jar, Long> free = new HashMap<>();
       available.forEach(
@@ -140,11 +142,14 @@ public class Foresight {
         .toList();
   }
 
-  private Map<Jar, Long> booked(LocalDate day) {
+  private static Map<Jar, Long> booked(Map<LocalDate, Map<Jar, Long>> byShows, LocalDate day) {
     Map<Jar, Long> booked = new HashMap<>();
-    bookings.stream()
-        .flatMap(source -> source.until(day).stream())
-        .forEach(b -> booked.merge(new Jar(b.container(), b.grade()), b.pieces(), Long::sum));
+    byShows.forEach(
+        (starts, wanted) -> {
+          if (!starts.isAfter(day)) {
+            wanted.forEach((jar, pieces) -> booked.merge(jar, pieces, Long::sum));
+          }
+        });
     return booked;
   }
 

@@ -22,7 +22,7 @@ public record Outlook(
    *
    * @param wanted as first choice, up to that day
    * @param available what can be promised now
-   * @param booked spoken for elsewhere by then and not reserved
+   * @param booked what shows that begin by then would take and were not promised yet
    * @param planned to be canned by then, where it is to count
    * @param free what is left for this order: available − booked + planned
    * @param lacking of those wanted, after substitutes

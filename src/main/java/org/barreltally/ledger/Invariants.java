@@ -2,16 +2,10 @@ package org.barreltally.ledger;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
-import jakarta.persistence.Tuple;
-import jakarta.persistence.TupleElement;
 import jakarta.transaction.Transactional;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hibernate.Session;
 
 /**
  * What must always hold in the book, each as a named question in {@code db/invariants} whose answer
@@ -51,33 +45,6 @@ public class Invariants {
 
   @Transactional
   public List<Finding> check() {
-    return NAMES.stream().map(name -> new Finding(name, violations(name))).toList();
-  }
-
-  private List<Map<String, Object>> violations(String name) {
-    List<?> rows =
-        entities
-            .createNativeQuery(sql(name), Tuple.class)
-            .setMaxResults(VIOLATIONS_LISTED)
-            .getResultList();
-    return rows.stream().map(row -> asMap((Tuple) row)).toList();
-  }
-
-  private static Map<String, Object> asMap(Tuple row) {
-    Map<String, Object> map = new LinkedHashMap<>();
-    for (TupleElement<?> column : row.getElements()) {
-      map.put(column.getAlias(), row.get(column));
-    }
-    return map;
-  }
-
-  private static String sql(String name) {
-    String path = "db/invariants/" + name + ".sql";
-    try (InputStream in =
-        Thread.currentThread().getContextClassLoader().getResourceAsStream(path)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return entities.unwrap(Session.class).doReturningWork(InvariantQuestions::ask);
   }
 }

@@ -6,9 +6,12 @@ import java.util.UUID;
 /**
  * What is counted: the syrup of a lot in grams, or its jars of one container in pieces.
  *
+ * @param lot null for jars whose lot nobody wrote down
  * @param container null for syrup in bulk
- * @param gramsEach grams of syrup in one piece, fixed at packing; null for syrup in bulk
- * @param grade the pool in which pieces can be promised; null for syrup in bulk
+ * @param gramsEach grams of syrup in one piece, fixed at packing; null for syrup in bulk and jars
+ *     without a lot
+ * @param grade the pool in which pieces can be promised; null for syrup in bulk, and for jars of
+ *     which neither lot nor grade is known
  * @param held whether the lot was held when the item was made; later holds go through {@link Pools}
  */
 public record Item(

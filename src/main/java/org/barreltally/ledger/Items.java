@@ -3,51 +3,65 @@ package org.barreltally.ledger;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import java.math.BigDecimal;
-import java.sql.PreparedStatement;
-import java.sql.Types;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.hibernate.Session;
+import org.barreltally.ledger.internal.ItemRows;
 
 /** The items of the book. */
 @ApplicationScoped
 public class Items {
 
   private final EntityManager entities;
+  private final Ids ids;
 
-  public Items(EntityManager entities) {
+  public Items(EntityManager entities, Ids ids) {
     this.entities = entities;
+    this.ids = ids;
   }
 
   /** Enters items; their lots must be known. Several at once cost one round trip. */
   public void add(List<Item> items) {
+    Bundle write = new Bundle();
+    ItemRows.add(items, write);
+    write.send(entities);
+  }
+
+  /**
+   * The item that stands for jars whose lot nobody wrote down, made if it is new. It stands below
+   * zero at a table that sold such jars, until counts say which lots they were of.
+   *
+   * @param grade null if that is not known either; then the jars belong to no pool
+   */
+  public Item withoutLot(String container, String grade) {
     entities.flush();
+    Optional<Item> known = findWithoutLot(container, grade);
+    if (known.isPresent()) {
+      return known.get();
+    }
     entities
-        .unwrap(Session.class)
-        .doWork(
-            connection -> {
-              try (PreparedStatement insert =
-                  connection.prepareStatement(
-                      "INSERT INTO items (id, lot, container, grams_each, grade, held)"
-                          + " VALUES (?, ?, ?, ?, ?, ?)")) {
-                for (Item item : items) {
-                  insert.setObject(1, item.id());
-                  insert.setString(2, item.lot());
-                  insert.setString(3, item.container());
-                  insert.setBigDecimal(4, item.gramsEach());
-                  if (item.grade() == null) {
-                    insert.setNull(5, Types.VARCHAR);
-                  } else {
-                    insert.setString(5, item.grade());
-                  }
-                  insert.setBoolean(6, item.held());
-                  insert.addBatch();
-                }
-                insert.executeBatch();
-              }
-            });
+        .createNativeQuery(
+            "INSERT INTO items (id, container, grade) VALUES (:id, :container, CAST(:grade AS text))"
+                + " ON CONFLICT DO NOTHING")
+        .setParameter("id", ids.next())
+        .setParameter("container", container)
+        .setParameter("grade", grade)
+        .executeUpdate();
+    return findWithoutLot(container, grade).orElseThrow();
+  }
+
+  private Optional<Item> findWithoutLot(String container, String grade) {
+    List<?> rows =
+        entities
+            .createNativeQuery(
+                "SELECT id, lot, container, grams_each, grade, held FROM items WHERE lot IS NULL"
+                    + " AND container = :container"
+                    + " AND grade IS NOT DISTINCT FROM CAST(:grade AS text)")
+            .setParameter("container", container)
+            .setParameter("grade", grade)
+            .getResultList();
+    return rows.stream().map(Items::read).findFirst();
   }
 
   /** The item that is the bulk syrup of a lot. */

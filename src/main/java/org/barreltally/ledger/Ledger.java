@@ -1,16 +1,18 @@
 package org.barreltally.ledger;
 
+import io.quarkus.arc.All;
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import org.barreltally.ledger.internal.ItemRows;
 import org.barreltally.ledger.internal.Posting;
 import org.barreltally.refusal.InvalidField;
-import org.hibernate.Session;
 import org.hibernate.exception.ConstraintViolationException;
 
 /**
@@ -27,14 +29,14 @@ public class Ledger {
   private final Days days;
   private final Ids ids;
   private final RecordedBy recordedBy;
-  private final Instance<AfterPosting> followers;
+  private final List<AfterPosting> followers;
 
   public Ledger(
       EntityManager entities,
       Days days,
       Ids ids,
       RecordedBy recordedBy,
-      Instance<AfterPosting> followers) {
+      @All List<AfterPosting> followers) {
     this.entities = entities;
     this.days = days;
     this.ids = ids;
@@ -51,6 +53,39 @@ public class Ledger {
   @Transactional
   public UUID post(Movement movement) {
     return post(movement, null);
+  }
+
+  /**
+   * Posts movements one after the other, all of them or none, at the cost of one.
+   *
+   * @return their ids, in the same order
+   * @throws NotThatMuchThere if a place would hold less than nothing after one of them
+   */
+  @Transactional
+  public List<UUID> post(List<Movement> movements) {
+    List<Posting.Draft> drafts = movements.stream().map(m -> draft(m, null)).toList();
+    if (!drafts.isEmpty()) {
+      write(drafts);
+    }
+    return drafts.stream().map(Posting.Draft::id).toList();
+  }
+
+  /**
+   * Begins a movement that is written together with other things, in the caller's transaction.
+   *
+   * @param made the ids of items that come to be with it
+   * @param ask is given the locks; send it before the movement is written
+   */
+  public PendingMovement begin(Movement movement, Set<UUID> made, Bundle ask) {
+    Posting.Draft draft = draft(movement, null);
+    Posting posting = posting(List.of(draft), made);
+    posting.lock(ask);
+    return new PendingMovement(
+        draft.id(),
+        (items, write) -> {
+          ItemRows.add(items, write);
+          write(posting, items, List.of(draft), write);
+        });
   }
 
   /**
@@ -88,6 +123,7 @@ public class Ledger {
           id,
           "what was poured together cannot be parted; weigh the vessel again or write syrup off");
     }
+    followers.forEach(follower -> follower.reversing(id));
     try {
       return post(
           new Movement(MovementKind.REVERSAL, (Instant) header[1], reason, opposite(id)), id);
@@ -100,21 +136,38 @@ public class Ledger {
   }
 
   private UUID post(Movement movement, UUID reverses) {
-    Posting posting =
-        new Posting(
-            ids.next(),
-            movement,
-            reverses,
-            days.now(),
-            days.dateOf(movement.happenedAt()).getYear(),
-            recordedBy.user());
-    entities.flush();
-    entities.unwrap(Session.class).doWork(posting::write);
-    followers.forEach(follower -> follower.posted(movement));
+    Posting.Draft draft = draft(movement, reverses);
+    write(List.of(draft));
     if (reverses != null) {
       followers.forEach(follower -> follower.reversed(reverses));
     }
-    return posting.id();
+    return draft.id();
+  }
+
+  private Posting.Draft draft(Movement movement, UUID reverses) {
+    return new Posting.Draft(
+        ids.next(), movement, reverses, days.dateOf(movement.happenedAt()).getYear());
+  }
+
+  private Posting posting(List<Posting.Draft> drafts, Set<UUID> made) {
+    return new Posting(drafts, made, days.now(), recordedBy.user());
+  }
+
+  private void write(List<Posting.Draft> drafts) {
+    Posting posting = posting(drafts, Set.of());
+    Bundle ask = new Bundle();
+    posting.lock(ask);
+    ask.send(entities);
+    Bundle write = new Bundle();
+    write(posting, List.of(), drafts, write);
+    write.send(entities);
+  }
+
+  private void write(
+      Posting posting, Collection<Item> made, List<Posting.Draft> drafts, Bundle write) {
+    posting.write(made, write);
+    List<Movement> movements = drafts.stream().map(Posting.Draft::movement).toList();
+    followers.forEach(follower -> follower.posted(movements, write));
   }
 
   /** The transfers that undo a movement: what each entry brought to a place leaves it again. */

@@ -36,12 +36,12 @@ public class Places {
         .orElseThrow(
             () ->
                 new UnknownPlace(
-                    code,
-                    field,
-                    query("WHERE kind IN ('home', 'out')", null).stream()
-                        .map(Place::code)
-                        .limit(20)
-                        .collect(Collectors.joining(", "))));
+                    code, field, ownCodes().stream().limit(20).collect(Collectors.joining(", "))));
+  }
+
+  /** The codes of the places where own stock stands, at home and out. */
+  public List<String> ownCodes() {
+    return query("WHERE kind IN ('home', 'out')", null).stream().map(Place::code).toList();
   }
 
   /** Places by code, after a code (or null), at most so many. */

@@ -3,10 +3,12 @@ package org.barreltally.lots;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
-import java.sql.PreparedStatement;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.hibernate.Session;
+import java.util.function.Function;
+import org.barreltally.ledger.Bundle;
+import org.barreltally.ledger.Column;
 
 /** Which lots came from which. Every link counts, even a pint left in a vessel. */
 @ApplicationScoped
@@ -15,7 +17,7 @@ public class Family {
   private static final String UP =
       """
       WITH RECURSIVE line (lot) AS (
-        SELECT CAST(:lot AS text)
+        SELECT ?::text
         UNION SELECT p.parent FROM lot_parents p JOIN line ON p.child = line.lot)
       SELECT p.child, p.parent, p.grams, p.share FROM lot_parents p JOIN line ON p.child = line.lot
       """;
@@ -23,9 +25,15 @@ public class Family {
   private static final String DOWN =
       """
       WITH RECURSIVE line (lot) AS (
-        SELECT CAST(:lot AS text)
+        SELECT ?::text
         UNION SELECT p.child FROM lot_parents p JOIN line ON p.parent = line.lot)
       SELECT p.child, p.parent, p.grams, p.share FROM lot_parents p JOIN line ON p.parent = line.lot
+      """;
+
+  private static final String JOIN =
+      """
+      INSERT INTO lot_parents (child, parent, grams, share)
+        SELECT ?::text, p.* FROM unnest(?::text[], ?::bigint[], ?::float8[]) AS p
       """;
 
   private final EntityManager entities;
@@ -41,43 +49,58 @@ public class Family {
    */
   @Transactional
   public void join(String child, Map<String, Long> grams) {
-    entities.flush();
+    Bundle write = new Bundle();
+    join(child, grams, write);
+    write.send(entities);
+  }
+
+  /** As {@link #join(String, Map)}, together with other things; the lot must be known by then. */
+  void join(String child, Map<String, Long> grams, Bundle write) {
     double all = grams.values().stream().mapToLong(Long::longValue).sum();
-    entities
-        .unwrap(Session.class)
-        .doWork(
-            connection -> {
-              try (PreparedStatement insert =
-                  connection.prepareStatement(
-                      "INSERT INTO lot_parents (child, parent, grams, share) VALUES (?, ?, ?, ?)")) {
-                for (Map.Entry<String, Long> part : grams.entrySet()) {
-                  insert.setString(1, child);
-                  insert.setString(2, part.getKey());
-                  insert.setLong(3, part.getValue());
-                  // only unwashed vessels and nothing else: each is as likely
-                  insert.setDouble(4, all > 0 ? part.getValue() / all : 1.0 / grams.size());
-                  insert.addBatch();
-                }
-                insert.executeBatch();
-              }
-            });
+    write.add(
+        JOIN,
+        child,
+        Column.of("text", grams.keySet()),
+        Column.of("bigint", grams.values()),
+        // only unwashed vessels and nothing else: each is as likely
+        Column.of("float8", grams.values(), part -> all > 0 ? part / all : 1.0 / grams.size()));
   }
 
   /** Every link above a lot, up to the first barrels. */
   public List<Parent> above(String lot) {
-    return links(UP, lot);
+    return asked(ask -> above(lot, ask));
   }
 
   /** Every link below a lot, down to the last jars. */
   public List<Parent> below(String lot) {
-    return links(DOWN, lot);
+    return asked(ask -> below(lot, ask));
   }
 
-  private List<Parent> links(String sql, String lot) {
-    List<?> rows = entities.createNativeQuery(sql).setParameter("lot", lot).getResultList();
-    return rows.stream()
-        .map(Object[].class::cast)
-        .map(c -> new Parent((String) c[0], (String) c[1], (long) c[2], (double) c[3]))
-        .toList();
+  /** As {@link #above(String)}; the list fills when {@code ask} is sent. */
+  List<Parent> above(String lot, Bundle ask) {
+    return links(UP, lot, ask);
+  }
+
+  /** As {@link #below(String)}; the list fills when {@code ask} is sent. */
+  List<Parent> below(String lot, Bundle ask) {
+    return links(DOWN, lot, ask);
+  }
+
+  private List<Parent> asked(Function<Bundle, List<Parent>> question) {
+    Bundle ask = new Bundle();
+    List<Parent> links = question.apply(ask);
+    ask.send(entities);
+    return links;
+  }
+
+  private static List<Parent> links(String sql, String lot, Bundle ask) {
+    List<Parent> links = new ArrayList<>();
+    ask.ask(
+        sql,
+        row ->
+            links.add(
+                new Parent(row.getString(1), row.getString(2), row.getLong(3), row.getDouble(4))),
+        lot);
+    return links;
   }
 }

@@ -92,17 +92,6 @@ public class Grading {
     return grade;
   }
 
-  /**
-   * Records the grading of a lot that was opened in this transaction and has no jars yet, so that
-   * no pool needs to change.
-   */
-  @Transactional
-  public ColorClass gradeFresh(String lot, LocalDate on, Double transmittance, Taste taste) {
-    ColorClass grade = gradeOf(transmittance, taste);
-    note(rows.findById(lot), on, transmittance, taste, grade, null);
-    return grade;
-  }
-
   private void note(
       LotRow row,
       LocalDate on,

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
  * @param bulk syrup of this lot and its descendants, wherever it stands or went
  * @param seasons crop years by lot, for the lot and its parents
  * @param brix true Brix by lot, for the lot and its parents
+ * @param doubts jars of which it is open whether they are of these lots
  */
 public record Trace(
     Lot lot,
@@ -25,7 +26,8 @@ public record Trace(
     List<Whereabouts.Jars> jars,
     List<Whereabouts.Bulk> bulk,
     Map<String, List<Integer>> seasons,
-    Map<String, Double> brix) {
+    Map<String, Double> brix,
+    List<JarsInDoubt.Doubt> doubts) {
 
   /** Jars made of this lot and its descendants: what packing and opening stock gave. */
   public long jarsMade() {

@@ -1,9 +1,13 @@
 package org.barreltally.lots;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.persistence.EntityManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import org.barreltally.ledger.Bundle;
+import org.barreltally.ledger.Column;
 import org.barreltally.ledger.PlaceCode;
 
 /** Where the syrup and jars of lots stand or went. */
@@ -36,36 +40,35 @@ public class Whereabouts {
       """
       SELECT i.lot, b.place, p.kind, i.container, b.amount
       FROM items i JOIN balances b ON b.item = i.id JOIN places p ON p.code = b.place
-      WHERE i.lot IN (:lots) AND b.amount <> 0 AND i.container IS %s NULL
+      WHERE i.lot = ANY (?::text[]) AND b.amount <> 0
       ORDER BY i.lot, b.place, i.container
       """;
 
-  private final EntityManager entities;
+  /**
+   * What is known of some lots.
+   *
+   * @param jars by lot, place and container; where they came from stands below zero
+   * @param bulk by lot and place; where it came from stands below zero
+   */
+  record Found(List<Jars> jars, List<Bulk> bulk) {}
 
-  public Whereabouts(EntityManager entities) {
-    this.entities = entities;
+  /** Where the lots stand or went; the lists fill when {@code ask} is sent. */
+  Found ask(Collection<String> lots, Bundle ask) {
+    Found found = new Found(new ArrayList<>(), new ArrayList<>());
+    ask.ask(STANDING, row -> add(row, found), Column.of("text", lots));
+    return found;
   }
 
-  /** Jars by lot, place and container; where they came from stands below zero. */
-  public List<Jars> jars(Collection<String> lots) {
-    return standing(lots, "NOT").stream()
-        .map(Object[].class::cast)
-        .map(c -> new Jars((String) c[0], (String) c[1], (String) c[2], (String) c[3], (long) c[4]))
-        .toList();
-  }
-
-  /** Bulk syrup by lot and place; where it came from stands below zero. */
-  public List<Bulk> bulk(Collection<String> lots) {
-    return standing(lots, "").stream()
-        .map(Object[].class::cast)
-        .map(c -> new Bulk((String) c[0], (String) c[1], (String) c[2], (long) c[4]))
-        .toList();
-  }
-
-  private List<?> standing(Collection<String> lots, String not) {
-    return entities
-        .createNativeQuery(STANDING.formatted(not))
-        .setParameter("lots", lots)
-        .getResultList();
+  private static void add(ResultSet row, Found found) throws SQLException {
+    String lot = row.getString(1);
+    String place = row.getString(2);
+    String kind = row.getString(3);
+    String container = row.getString(4);
+    long amount = row.getLong(5);
+    if (container == null) {
+      found.bulk().add(new Bulk(lot, place, kind, amount));
+    } else {
+      found.jars().add(new Jars(lot, place, kind, container, amount));
+    }
   }
 }

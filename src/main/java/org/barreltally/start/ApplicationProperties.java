@@ -29,6 +29,7 @@ public final class ApplicationProperties {
     properties.put(
         "barreltally.data",
         settings.outside().map(DatabaseLogin::address).orElse(settings.data().toString()));
+    properties.putAll(settings.backups().properties());
     return properties;
   }
 }

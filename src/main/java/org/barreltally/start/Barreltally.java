@@ -6,7 +6,10 @@ import io.quarkus.runtime.annotations.QuarkusMain;
 import org.barreltally.demo.DemoSeason;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
-/** The program: {@code java -jar quarkus-run.jar}, with its settings in the environment. */
+/**
+ * The program: {@code java -jar quarkus-run.jar}, with its settings in the environment. Followed by
+ * {@code backup FILE} or {@code restore FILE} it does that and ends.
+ */
 @QuarkusMain
 public final class Barreltally {
 
@@ -17,9 +20,14 @@ public final class Barreltally {
    * code 1 and one sentence when it cannot start.
    */
   public static void main(String... arguments) {
-    Run run = new Run();
-    Runtime.getRuntime().addShutdownHook(new Thread(run::stop, "stop"));
-    int exit = run.start(System.getenv(), arguments);
+    int exit;
+    if (arguments.length > 0) {
+      exit = KeepingCommand.run(System.getenv(), System.out, System.err, arguments);
+    } else {
+      Run run = new Run();
+      Runtime.getRuntime().addShutdownHook(new Thread(run::stop, "stop"));
+      exit = run.start(System.getenv(), arguments);
+    }
     if (exit != 0) {
       System.exit(exit);
     }

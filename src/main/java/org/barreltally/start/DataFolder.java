@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -24,6 +25,7 @@ import java.util.stream.Stream;
  * server-…             PostgreSQL's programs, unpacked
  * database             PostgreSQL's data
  * database.log         what PostgreSQL had to say
+ * backups              copies of the whole book, unless another folder is set for them
  * </pre>
  */
 public final class DataFolder implements AutoCloseable {
@@ -42,6 +44,20 @@ public final class DataFolder implements AutoCloseable {
    * @throws CannotStart when it is in use or cannot be written
    */
   public static DataFolder open(Path path) {
+    return openUnlessInUse(path)
+        .orElseThrow(
+            () ->
+                new CannotStart(
+                    "The data folder %s is in use by another running Barreltally; stop that one or choose another folder with BARRELTALLY_DATA."
+                        .formatted(path)));
+  }
+
+  /**
+   * Makes the folder if needed and takes its lock; empty when a running program has it.
+   *
+   * @throws CannotStart when it cannot be written
+   */
+  static Optional<DataFolder> openUnlessInUse(Path path) {
     try {
       Files.createDirectories(path);
       Path root = path.toRealPath();
@@ -64,19 +80,17 @@ public final class DataFolder implements AutoCloseable {
     }
   }
 
-  private static DataFolder locked(Path root, FileChannel channel) throws IOException {
+  private static Optional<DataFolder> locked(Path root, FileChannel channel) throws IOException {
     try {
       FileLock lock = channel.tryLock();
       if (lock != null) {
-        return new DataFolder(root, channel);
+        return Optional.of(new DataFolder(root, channel));
       }
     } catch (OverlappingFileLockException e) {
       // held by this very process: the same answer
     }
     channel.close();
-    throw new CannotStart(
-        "The data folder %s is in use by another running Barreltally; stop that one or choose another folder with BARRELTALLY_DATA."
-            .formatted(root));
+    return Optional.empty();
   }
 
   private static String reason(FileSystemException e) {

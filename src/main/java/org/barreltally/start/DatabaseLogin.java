@@ -3,7 +3,9 @@ package org.barreltally.start;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Properties;
+import javax.sql.DataSource;
 import org.postgresql.Driver;
+import org.postgresql.ds.PGSimpleDataSource;
 
 /**
  * A database and the role that signs in to it.
@@ -29,6 +31,18 @@ public record DatabaseLogin(String jdbcUrl, String database, String user, String
     properties.setProperty("loginTimeout", SECONDS_TO_CONNECT);
     properties.setProperty("ApplicationName", "barreltally start");
     return new Driver().connect(jdbcUrl, properties);
+  }
+
+  /** The same as {@link #connect}, for those who open connections of their own. */
+  DataSource dataSource() {
+    PGSimpleDataSource source = new PGSimpleDataSource();
+    source.setURL(jdbcUrl);
+    source.setUser(user);
+    source.setPassword(password);
+    source.setConnectTimeout(Integer.parseInt(SECONDS_TO_CONNECT));
+    source.setLoginTimeout(Integer.parseInt(SECONDS_TO_CONNECT));
+    source.setApplicationName("barreltally keeping");
+    return source;
   }
 
   /** The address for people: server and database, no options. */

@@ -8,6 +8,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
 import org.postgresql.PGConnection;
 
 /**
@@ -97,6 +98,22 @@ public final class EmbeddedServer {
             e);
       }
     }
+  }
+
+  /**
+   * The owner's login at the server that a running program started in a data folder.
+   *
+   * @throws IOException when its notes cannot be read, as in its first moments
+   */
+  static DatabaseLogin running(Path data) throws IOException {
+    // PostgreSQL documentation, Database File Layout: the fourth line of postmaster.pid is the port
+    List<String> notes = Files.readAllLines(data.resolve("database").resolve("postmaster.pid"));
+    if (notes.size() < 4 || !notes.get(3).strip().matches("[0-9]{1,5}")) {
+      throw new IOException("no port in postmaster.pid");
+    }
+    String password = Files.readString(data.resolve("database-password")).strip();
+    return new DatabaseLogin(
+        url(Integer.parseInt(notes.get(3).strip()), DATABASE), DATABASE, OWNER, password);
   }
 
   private static String url(int port, String database) {

@@ -13,8 +13,10 @@ import java.util.Optional;
  * @param data the data folder, absolute
  * @param outside the login of an outside database's owner; empty for the embedded one
  * @param demo whether an invented season is played on an empty database
+ * @param backups where backups go and how many are kept
  */
-public record Settings(int port, Path data, Optional<DatabaseLogin> outside, boolean demo) {
+public record Settings(
+    int port, Path data, Optional<DatabaseLogin> outside, boolean demo, BackupSettings backups) {
 
   private static final String PORT = "PORT";
   private static final String DATA = "BARRELTALLY_DATA";
@@ -29,11 +31,13 @@ public record Settings(int port, Path data, Optional<DatabaseLogin> outside, boo
    * @throws CannotStart when a value cannot be used; the sentence names the variable
    */
   public static Settings from(Map<String, String> environment) {
+    Path data = folder(text(environment, DATA).orElse("data"));
     return new Settings(
         port(text(environment, PORT).orElse("8080")),
-        folder(text(environment, DATA).orElse("data")),
+        data,
         text(environment, URL).map(url -> outside(url, environment)),
-        flag(text(environment, DEMO).orElse("false")));
+        flag(text(environment, DEMO).orElse("false")),
+        BackupSettings.from(environment, data));
   }
 
   private static Optional<String> text(Map<String, String> environment, String name) {

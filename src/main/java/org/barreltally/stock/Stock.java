@@ -31,11 +31,12 @@ public class Stock {
   private static final String JARS =
       """
       SELECT b.place, i.container, i.grade, i.lot, b.amount, i.held
-      FROM balances b JOIN items i ON i.id = b.item JOIN places p ON p.code = b.place
-      WHERE p.kind IN ('home', 'out') AND i.container IS NOT NULL AND b.amount <> 0
+      FROM balances b JOIN items i ON i.id = b.item
+      WHERE b.standing AND i.container IS NOT NULL AND b.place IN (:places)
       """;
 
-  private static final String SORT = "b.place %1$s, %2$s i.container %1$s, i.lot %1$s";
+  private static final String SORT =
+      "b.place %1$s, %2$s i.container %1$s, coalesce(i.lot, '?' || coalesce(i.grade, '')) %1$s";
 
   /** The order of the characters' numbers, as Java compares them. */
   private static final String BY_CHARACTER = "COLLATE \"C\"";
@@ -91,7 +92,7 @@ public class Stock {
   private List<StockRow> jars(Filter filter, StockRow.Key after, int limit) {
     StringBuilder sql = new StringBuilder(JARS);
     Map<String, Object> parameters = new HashMap<>();
-    add(sql, parameters, "b.place = ", "place", filter.place());
+    parameters.put("places", filter.place() == null ? places.ownCodes() : List.of(filter.place()));
     add(sql, parameters, "i.container = ", "container", filter.container());
     add(
         sql,
@@ -128,12 +129,13 @@ public class Stock {
   }
 
   private static StockRow jars(Tuple row) {
+    String grade = row.get("grade", String.class);
     return new StockRow(
         row.get("place", String.class),
         StockRow.Kind.CONTAINER,
         row.get("container", String.class),
         null,
-        ColorClass.of(row.get("grade", String.class)),
+        grade == null ? null : ColorClass.of(grade),
         row.get("lot", String.class),
         row.get("amount", Long.class),
         null,

@@ -10,7 +10,8 @@ import org.barreltally.measure.Quantity;
  *
  * @param container of jars; null for a vessel
  * @param tag of a vessel; null for jars
- * @param grade null for a vessel whose syrup is not graded
+ * @param grade null for a vessel whose syrup is not graded, and for jars of unknown lot and grade
+ * @param lot null for jars whose lot nobody wrote down; sold so, they stand below zero
  * @param onHand pieces; null for a vessel
  * @param mass of the syrup in a vessel, kg; null for jars
  * @param volumeAt68F of the syrup in a vessel, US gallons; null for jars
@@ -79,6 +80,10 @@ public record StockRow(
   }
 
   public Key key() {
-    return new Key(place, kind.code(), container == null ? tag : container, lot);
+    return new Key(place, kind.code(), container == null ? tag : container, lotOrUnknown());
+  }
+
+  private String lotOrUnknown() {
+    return lot != null ? lot : "?" + (grade == null ? "" : grade.code());
   }
 }

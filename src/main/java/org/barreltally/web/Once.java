@@ -10,6 +10,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.barreltally.people.CurrentUser;
@@ -58,6 +59,25 @@ public class Once {
    * @throws IdReused if the id belongs to an earlier request with other content or address
    */
   public Response answer(String idempotencyKey, Object request, Supplier<Answer> action) {
+    return answerWith(idempotencyKey, request, closing -> closing.close(action.get()));
+  }
+
+  /** Keeps the answer to a request. */
+  public interface Closing {
+
+    /** Keeps it together with what else the action writes, and spares a round trip. */
+    void close(Answer answer, Requests.Writing write);
+
+    /** Keeps it by itself. */
+    void close(Answer answer);
+  }
+
+  /**
+   * As {@link #answer}, for an action that keeps its answer together with its own rows.
+   *
+   * @param action does the work and closes with its answer, once
+   */
+  public Response answerWith(String idempotencyKey, Object request, Consumer<Closing> action) {
     UUID key = key(idempotencyKey);
     Requests.Asked asked =
         new Requests.Asked(
@@ -65,18 +85,42 @@ public class Once {
     return QuarkusTransaction.joiningExisting().call(() -> response(asked, action));
   }
 
-  private Response response(Requests.Asked asked, Supplier<Answer> action) {
+  private Response response(Requests.Asked asked, Consumer<Closing> action) {
     if (!requests.open(asked)) {
       return written(requests.answerTo(asked).orElseThrow(() -> new IdReused(asked.key())));
     }
-    Answer answer = action.get();
-    Requests.Said said =
-        new Requests.Said(
-            answer.status(),
-            answer.location() == null ? null : answer.location().toString(),
-            json(answer.body()));
-    requests.close(asked, said);
-    return written(said);
+    Kept kept = new Kept(asked);
+    action.accept(kept);
+    return written(kept.said);
+  }
+
+  private final class Kept implements Closing {
+    private final Requests.Asked asked;
+    private Requests.Said said;
+
+    private Kept(Requests.Asked asked) {
+      this.asked = asked;
+    }
+
+    @Override
+    public void close(Answer answer, Requests.Writing write) {
+      say(answer);
+      requests.close(asked, said, write);
+    }
+
+    @Override
+    public void close(Answer answer) {
+      say(answer);
+      requests.close(asked, said);
+    }
+
+    private void say(Answer answer) {
+      said =
+          new Requests.Said(
+              answer.status(),
+              answer.location() == null ? null : answer.location().toString(),
+              json(answer.body()));
+    }
   }
 
   private static Response written(Requests.Said said) {

@@ -46,6 +46,19 @@ class LabelContentTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "https://oxnoddle.example/syrup/lot/P260620-1,https://oxnoddle.example/syrup/lot/P260620-1",
+    "https://oxnoddle.example/the-second-sugarhouse-behind-the-mill/syrup/lot/P260620-1,P260620-1"
+  })
+  void a_small_label_leads_to_the_lot_if_there_is_room_and_says_its_code_if_not(
+      String address, String said) throws Exception {
+    LabelText text =
+        LabelFixture.label(Quantity.of(8, Unit.FLOZ), "Any", List.of("Any lane"), address);
+    Page page = Page.of(LabelFixture.pdf(text, "letter-3x10", 1, 1), 1);
+    assertEquals(said, page.decoded(BarcodeFormat.QR_CODE));
+  }
+
+  @ParameterizedTest
   @MethodSource("org.barreltally.documents.LabelSheetTest#known")
   void grade_contents_maker_lot_and_dates_stand_on_it(String sheet) throws Exception {
     String text = Page.text(LabelFixture.pdf(LabelFixture.anyLabel(), sheet, 1, 1));

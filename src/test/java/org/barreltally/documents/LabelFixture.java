@@ -30,6 +30,7 @@ final class LabelFixture {
         address,
         List.of("Lot " + LOT, "Packed 2026-06-20", "Best by 2028-06-20"),
         LOT,
+        null,
         scanned);
   }
 

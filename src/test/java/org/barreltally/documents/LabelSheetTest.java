@@ -114,7 +114,7 @@ class LabelSheetTest {
     "11,1,start-beyond-sheet,startAt",
     "-3,1,start-beyond-sheet,startAt",
     "1,0,invalid-field,count",
-    "1,5001,invalid-field,count",
+    "1,10001,invalid-field,count",
     "1,1000000,invalid-field,count"
   })
   void a_start_beyond_the_sheet_and_a_million_labels_are_refused(

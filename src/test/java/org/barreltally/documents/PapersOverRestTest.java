@@ -66,6 +66,16 @@ class PapersOverRestTest {
   }
 
   @Test
+  void the_number_licensed_to_the_owner_is_barred_with_the_lot() throws Exception {
+    for (String paper : new String[] {"labels.pdf?", "case-labels.pdf?perCase=12&"}) {
+      byte[] pdf = pdf(paper + "container=PT&count=1&gtin=6291041500213");
+      assertTrue(Page.text(pdf).contains("GTIN 06291041500213"));
+      String bars = Page.of(pdf, 1).decoded(BarcodeFormat.CODE_128);
+      assertEquals("0106291041500213" + "10" + lot, bars);
+    }
+  }
+
+  @Test
   void a_barrel_tag_says_what_is_in_it() throws Exception {
     byte[] pdf = PackedLot.pdf("/api/barrels/" + tag + "/tag.pdf");
     String text = Page.text(pdf);

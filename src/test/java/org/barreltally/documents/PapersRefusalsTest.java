@@ -51,6 +51,7 @@ class PapersRefusalsTest {
     "container=PT&count=0,400,invalid-field,count",
     "container=PT&count=1.5,400,invalid-field,count",
     "container=PT&sheet=nobody-1x1,400,unknown-label-sheet,sheet",
+    "container=PT&gtin=6291041500214,400,invalid-field,gtin",
     "container=PT&panelArea=0,400,invalid-field,panelArea",
     "container=PT&panelArea=wide,400,invalid-field,panelArea",
     "container=PT&panelArea=300&sheet=letter-3x10,422,text-does-not-fit,sheet",

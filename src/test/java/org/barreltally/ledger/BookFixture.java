@@ -57,6 +57,7 @@ class BookFixture {
     List<String> sizes = new ArrayList<>();
     for (int n = 0; n < SIZES; n++) {
       sizes.add(("C" + own + n).toUpperCase(Locale.ROOT));
+      size(sizes.get(n));
     }
     List<String> codes = new ArrayList<>();
     for (int n = 0; n < LOTS; n++) {
@@ -81,6 +82,16 @@ class BookFixture {
         .executeUpdate();
     model.spots.put(
         code, new BookModel.Spot(code, kind.equals("home"), kind.equals("out"), belowZero));
+  }
+
+  /** A container that others may look up: the ledger itself asks for none. */
+  private void size(String code) {
+    entities
+        .createNativeQuery(
+            "INSERT INTO containers (code, name, net_value, net_unit, net_ml, material)"
+                + " VALUES (:code, 'Of a test', 500, 'mL', 500, 'glass')")
+        .setParameter("code", code)
+        .executeUpdate();
   }
 
   private void lot(BookModel model, String code, List<String> sizes, double transmittance) {

@@ -98,6 +98,7 @@ class JarsAccountedForTest {
         List.of(jars),
         List.of(),
         Map.of(),
-        Map.of());
+        Map.of(),
+        List.of());
   }
 }

@@ -15,6 +15,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -41,15 +42,21 @@ final class Program implements AutoCloseable {
 
   /** Starts it with these settings beside those of the machine, on a free port if none is named. */
   static Program start(Map<String, String> settings) throws IOException {
+    return run(settings);
+  }
+
+  /** Starts it with arguments after its name. */
+  static Program run(Map<String, String> settings, String... arguments) throws IOException {
     assertTrue(Files.exists(JAR), "build the program first: mvn package");
     int port = settings.containsKey("PORT") ? Integer.parseInt(settings.get("PORT")) : freePort();
     Path out = Files.createTempFile("barreltally", ".out");
     Path err = Files.createTempFile("barreltally", ".err");
-    ProcessBuilder builder =
-        new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-jar",
-            JAR.toString());
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-jar");
+    command.add(JAR.toString());
+    command.addAll(List.of(arguments));
+    ProcessBuilder builder = new ProcessBuilder(command);
     builder.environment().keySet().removeIf(name -> name.startsWith("BARRELTALLY_"));
     builder.environment().put("PORT", Integer.toString(port));
     builder.environment().putAll(settings);

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +24,37 @@ class SettingsTest {
     assertEquals(Path.of("data").toAbsolutePath(), settings.data());
     assertTrue(settings.outside().isEmpty());
     assertFalse(settings.demo());
+  }
+
+  @Test
+  void backups_lie_in_the_data_folder_and_are_made_daily_unless_told_otherwise() {
+    assertEquals(
+        new BackupSettings(Path.of("farm/backups").toAbsolutePath(), Optional.empty(), 24, 14, 7),
+        Settings.from(Map.of("BARRELTALLY_DATA", "farm")).backups());
+    assertEquals(
+        new BackupSettings(
+            Path.of("kept").toAbsolutePath(), Optional.of(Path.of("/media/stick")), 0, 30, 3),
+        Settings.from(
+                Map.of(
+                    "BARRELTALLY_BACKUPS", "kept",
+                    "BARRELTALLY_BACKUP_COPY", "/media/stick",
+                    "BARRELTALLY_BACKUP_EVERY_HOURS", "0",
+                    "BARRELTALLY_BACKUP_KEEP", "30",
+                    "BARRELTALLY_BACKUP_WARN_DAYS", "3"))
+            .backups());
+  }
+
+  @Test
+  void settings_of_backups_that_cannot_be_are_refused_by_name() {
+    refused(
+        "BARRELTALLY_BACKUP_KEEP must be a whole number from 1 to 1000.",
+        Map.of("BARRELTALLY_BACKUP_KEEP", "0"));
+    refused(
+        "BARRELTALLY_BACKUP_EVERY_HOURS must be a whole number from 0 to 8784.",
+        Map.of("BARRELTALLY_BACKUP_EVERY_HOURS", "daily"));
+    refused(
+        "BARRELTALLY_BACKUP_COPY must be another folder than that of the backups.",
+        Map.of("BARRELTALLY_BACKUPS", "kept", "BARRELTALLY_BACKUP_COPY", "./kept"));
   }
 
   @Test

@@ -31,7 +31,7 @@ import org.barreltally.people.Role;
 
 /** Lots of jars on the shelf, each test's own, and requests as the owner makes them. */
 @ApplicationScoped
-class ShelfFixture {
+public class ShelfFixture {
 
   static final String PLACE = "cool-room";
   private static final LocalDate PACKED_ON = LocalDate.of(2024, 6, 20);
@@ -66,7 +66,7 @@ class ShelfFixture {
   }
 
   /** A new lot of amber syrup, so many of its jars of each size in the cool room. */
-  String lotWith(long count, String... sizes) {
+  public String lotWith(long count, String... sizes) {
     return QuarkusTransaction.requiringNew().call(() -> packed(count, sizes));
   }
 
@@ -92,7 +92,7 @@ class ShelfFixture {
   }
 
   /** Pieces at a place by the book. */
-  long standing(String place, String lot, String size) {
+  public long standing(String place, String lot, String size) {
     return number(
         "SELECT coalesce(sum(b.amount), 0) FROM balances b JOIN items i ON i.id = b.item"
             + " WHERE b.place = '"
@@ -132,7 +132,7 @@ class ShelfFixture {
     return (String) entities.createNativeQuery(sql).getSingleResult();
   }
 
-  void assertBookIsWhole() {
+  public void assertBookIsWhole() {
     invariants
         .check()
         .forEach(finding -> assertEquals(List.of(), finding.violations(), finding.name()));

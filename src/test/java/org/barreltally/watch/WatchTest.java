@@ -252,7 +252,7 @@ class WatchTest {
     List<Map<String, Object>> found = new ArrayList<>();
     String next = "";
     while (next != null) {
-      JsonPath part = reads("/api/watch?limit=20" + next).extract().jsonPath();
+      JsonPath part = reads("/api/watch?limit=500" + next).extract().jsonPath();
       List<Map<String, Object>> items = part.getList("items");
       items.stream().filter(item -> about.equals(item.get("about"))).forEach(found::add);
       next = part.getString("next") == null ? null : "&after=" + part.getString("next");

@@ -2,18 +2,18 @@ package org.barreltally.barrels.internal;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
-import jakarta.persistence.Query;
-import jakarta.persistence.Tuple;
-import java.math.BigDecimal;
-import java.sql.Date;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import org.barreltally.barrels.Barrel;
 import org.barreltally.barrels.BarrelState;
 import org.barreltally.barrels.Material;
+import org.barreltally.ledger.Bundle;
+import org.barreltally.ledger.Column;
 import org.barreltally.lots.Lot;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Taste;
@@ -23,6 +23,10 @@ import org.barreltally.measure.Uncertain;
 @ApplicationScoped
 public class BarrelQuery {
 
+  /**
+   * The balance is found by its item alone and its place compared then: all barrels stand in a few
+   * places, and a join over the place would read every balance in them.
+   */
   private static final String SELECT =
       """
       SELECT f.id, v.tag, v.kind, v.material, v.capacity_ml, f.place, f.filled_on, f.season, f.state,
@@ -35,12 +39,14 @@ public class BarrelQuery {
       FROM vessels v JOIN fillings f ON f.id = v.filling
         JOIN lots l ON l.code = f.lot
         JOIN items i ON i.lot = l.code AND i.container IS NULL
-        JOIN balances b ON b.item = i.id AND b.place = f.place
+        JOIN balances b ON b.item = i.id AND b.place IS NOT DISTINCT FROM f.place
       """;
 
   private static final String LOCK_FILLINGS =
-      "SELECT f.id FROM vessels v JOIN fillings f ON f.id = v.filling WHERE %s ORDER BY v.tag"
-          + " FOR UPDATE OF f";
+      """
+      SELECT f.id FROM vessels v JOIN fillings f ON f.id = v.filling WHERE v.tag = ANY (?)
+      ORDER BY v.tag FOR UPDATE OF f
+      """;
 
   private final EntityManager entities;
 
@@ -51,79 +57,76 @@ public class BarrelQuery {
   /**
    * The vessels that a condition lets through, by tag.
    *
-   * @param condition SQL after WHERE, made in this program, with named parameters
+   * @param condition SQL after WHERE, made in this program
+   * @param values of its question marks
    */
-  public List<Barrel> read(String condition, Map<String, Object> parameters, int limit) {
-    return run(condition + " ORDER BY v.tag", parameters, limit);
+  public List<Barrel> read(String condition, int limit, Object... values) {
+    List<Object> all = new ArrayList<>(List.of(values));
+    all.add(limit);
+    List<Barrel> barrels = new ArrayList<>();
+    new Bundle()
+        .ask(
+            SELECT + " WHERE " + condition + " ORDER BY v.tag LIMIT ?",
+            row -> barrels.add(barrel(row)),
+            all.toArray())
+        .send(entities);
+    return barrels;
   }
 
   /**
-   * The same, kept from being drawn, graded or held by another until the transaction ends. Fillings
-   * are locked first and read only then: a filling that was topped up while we waited has another
-   * lot, and a row whose lot changed while it was locked would be left out. Rows are locked by tag,
-   * and the lot before its balance, as whoever holds or regrades a lot does, so that nobody waits
-   * in a ring.
-   *
-   * @param condition as for {@link #read}, on the vessel {@code v} alone
+   * The vessels of some tags, kept from being drawn, graded or held by another until the
+   * transaction ends. Fillings are locked first and read only then: a filling that was topped up
+   * while we waited has another lot, and a row whose lot changed while it was locked would be left
+   * out. Rows are locked by tag, and the lot before its balance, as whoever holds or regrades a lot
+   * does, so that nobody waits in a ring.
    */
-  public List<Barrel> lock(String condition, Map<String, Object> parameters) {
-    entities.flush();
-    Query fillings = entities.createNativeQuery(LOCK_FILLINGS.formatted(condition));
-    parameters.forEach(fillings::setParameter);
-    fillings.getResultList();
-    return run(
-        condition + " ORDER BY v.tag FOR UPDATE OF f FOR SHARE OF l FOR UPDATE OF b",
-        parameters,
-        Integer.MAX_VALUE);
+  public List<Barrel> lock(Collection<String> tags) {
+    Column wanted = Column.of("text", tags);
+    List<Barrel> barrels = new ArrayList<>();
+    new Bundle()
+        .ask(LOCK_FILLINGS, row -> {}, wanted)
+        .ask(
+            SELECT
+                + " WHERE v.tag = ANY (?) ORDER BY v.tag"
+                + " FOR UPDATE OF f FOR SHARE OF l FOR UPDATE OF b",
+            row -> barrels.add(barrel(row)),
+            wanted)
+        .send(entities);
+    return barrels;
   }
 
-  private List<Barrel> run(String condition, Map<String, Object> parameters, int limit) {
-    entities.flush();
-    Query query =
-        entities
-            .createNativeQuery(SELECT + " WHERE " + condition, Tuple.class)
-            .setMaxResults(limit);
-    parameters.forEach(query::setParameter);
-    List<?> rows = query.getResultList();
-    return rows.stream().map(row -> barrel((Tuple) row)).toList();
-  }
-
-  private static Barrel barrel(Tuple row) {
+  private static Barrel barrel(ResultSet row) throws SQLException {
     return new Barrel(
-        row.get("id", UUID.class),
-        row.get("tag", String.class),
-        "heel".equals(row.get("kind", String.class)),
-        Material.of(row.get("material", String.class)),
-        row.get("capacity_ml", BigDecimal.class),
-        row.get("place", String.class),
-        date(row.get("filled_on")),
-        row.get("season", Integer.class),
-        BarrelState.of(row.get("state", String.class)),
+        row.getObject("id", UUID.class),
+        row.getString("tag"),
+        "heel".equals(row.getString("kind")),
+        Material.of(row.getString("material")),
+        row.getBigDecimal("capacity_ml"),
+        row.getString("place"),
+        row.getObject("filled_on", LocalDate.class),
+        row.getInt("season"),
+        BarrelState.of(row.getString("state")),
         lot(row),
-        row.get("item", UUID.class),
-        new Uncertain(row.get("amount", Long.class), row.get("mass_u", Double.class)),
-        row.get("tare_g", Long.class),
-        row.get("dipstick_gap_ml", Double.class),
-        row.get("dipstick_gap_beyond", Boolean.class),
-        row.get("version", String.class));
+        row.getObject("item", UUID.class),
+        new Uncertain(row.getLong("amount"), row.getDouble("mass_u")),
+        row.getObject("tare_g", Long.class),
+        row.getObject("dipstick_gap_ml", Double.class),
+        row.getObject("dipstick_gap_beyond", Boolean.class),
+        row.getString("version"));
   }
 
-  private static Lot lot(Tuple row) {
-    String grade = row.get("grade", String.class);
-    String taste = row.get("taste", String.class);
+  private static Lot lot(ResultSet row) throws SQLException {
+    String grade = row.getString("grade");
+    String taste = row.getString("taste");
     return new Lot(
-        row.get("code", String.class),
-        Lot.Kind.of(row.get("lot_kind", String.class)),
-        date(row.get("made_on")),
-        Arrays.asList((Integer[]) row.get("seasons")),
-        new Uncertain(row.get("brix", Double.class), row.get("brix_u", Double.class)),
+        row.getString("code"),
+        Lot.Kind.of(row.getString("lot_kind")),
+        row.getObject("made_on", LocalDate.class),
+        List.of((Integer[]) row.getArray("seasons").getArray()),
+        new Uncertain(row.getDouble("brix"), row.getDouble("brix_u")),
         grade == null ? null : ColorClass.of(grade),
-        row.get("transmittance", Double.class),
+        row.getObject("transmittance", Double.class),
         taste == null ? null : Taste.of(taste),
-        row.get("held", Boolean.class));
-  }
-
-  private static LocalDate date(Object value) {
-    return value instanceof Date date ? date.toLocalDate() : (LocalDate) value;
+        row.getBoolean("held"));
   }
 }

@@ -7,12 +7,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.barreltally.canning.PackSheet;
+import org.barreltally.ledger.Bundle;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.RecordedBy;
 
 /** Keeps the sheets of runs as they were given, so that no later rounding or rule changes them. */
 @ApplicationScoped
 public class RunBook {
+
+  private static final String KEEP =
+      """
+      INSERT INTO canning_runs (lot, movement, run_on, sheet, release_reason, recorded_at, recorded_by)
+        VALUES (?, ?, ?, ?::jsonb, ?, ?, ?)
+      """;
 
   private final RunRows rows;
   private final ObjectMapper json;
@@ -26,11 +33,18 @@ public class RunBook {
     this.recordedBy = recordedBy;
   }
 
-  public void keep(PackSheet sheet, UUID movement) {
+  /** Adds a sheet; its lot and its movement must be known by then. */
+  public void keep(PackSheet sheet, UUID movement, Bundle write) {
     try {
-      rows.persist(
-          new RunRow(
-              sheet, json.writeValueAsString(sheet), movement, days.now(), recordedBy.user()));
+      write.add(
+          KEEP,
+          sheet.lot(),
+          movement,
+          sheet.on(),
+          json.writeValueAsString(sheet),
+          sheet.releaseReason(),
+          days.now(),
+          recordedBy.user());
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a pack sheet cannot be written", e);
     }

@@ -7,7 +7,6 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.UUID;
-import org.barreltally.canning.PackSheet;
 import org.hibernate.annotations.Immutable;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
@@ -36,16 +35,6 @@ public class RunRow {
   private UUID recordedBy;
 
   protected RunRow() {}
-
-  public RunRow(PackSheet sheet, String json, UUID movement, Instant recordedAt, UUID recordedBy) {
-    this.lot = sheet.lot();
-    this.movement = movement;
-    this.on = sheet.on();
-    this.sheet = json;
-    this.releaseReason = sheet.releaseReason();
-    this.recordedAt = recordedAt;
-    this.recordedBy = recordedBy;
-  }
 
   public String sheet() {
     return sheet;

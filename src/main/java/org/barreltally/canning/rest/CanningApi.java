@@ -103,13 +103,14 @@ public class CanningApi {
       @RequestBody(
               content = @Content(examples = @ExampleObject(name = "two barrels", value = DONE)))
           CanningOrder order) {
-    return once.answer(
+    return once.answerWith(
         key,
         said(order),
-        () -> {
-          PackSheet sheet = runs.store(order);
-          return Answer.created(URI.create("/api/canning/runs/" + sheet.lot()), sheet);
-        });
+        closing -> runs.store(order, (sheet, write) -> closing.close(made(sheet), write::add)));
+  }
+
+  private static Answer made(PackSheet sheet) {
+    return Answer.created(URI.create("/api/canning/runs/" + sheet.lot()), sheet);
   }
 
   @GET

@@ -22,17 +22,37 @@ record CodeImage(
   private static final int QR_QUIET = 4;
   private static final int BARS_QUIET = 10;
 
+  /** A code that is still read where about a seventh of it is spoilt. */
   static CodeImage qr(String content) {
+    return qr(content, QrCode.EccLevel.M);
+  }
+
+  /** A smaller code, read where about a fourteenth is spoilt. */
+  static CodeImage smallQr(String content) {
+    return qr(content, QrCode.EccLevel.L);
+  }
+
+  private static CodeImage qr(String content, QrCode.EccLevel correction) {
     QrCode code = new QrCode();
-    code.setPreferredEccLevel(QrCode.EccLevel.M);
+    code.setPreferredEccLevel(correction);
     return of(code, content, QR_QUIET, QR_QUIET);
   }
 
   static CodeImage bars(String content) {
-    Code128 code = new Code128();
+    return bars(new Code128(), content);
+  }
+
+  private static CodeImage bars(Code128 code, String content) {
     code.setBarHeight(1);
     code.setHumanReadableLocation(HumanReadableLocation.NONE);
     return of(code, content, BARS_QUIET, 0);
+  }
+
+  /** Number and lot as GS1-128, their application identifiers 01 and 10 before them. */
+  static CodeImage bars(String gtin, String lot) {
+    Code128 code = new Code128();
+    code.setDataType(Symbol.DataType.GS1);
+    return bars(code, "[01]" + gtin + "[10]" + lot);
   }
 
   private static CodeImage of(Symbol code, String content, int beside, int below) {

@@ -12,11 +12,12 @@ import org.barreltally.documents.FormText.Type;
  */
 record FormRow(double above, boolean ruled, List<SetCell> cells, double below) {
 
-  private static final double BETWEEN_COLUMNS = 8;
+  private static final double BETWEEN_COLUMNS = 12;
   private static final double ABOVE_PART = 16;
   private static final double BELOW_ROW = 3;
   private static final double LEAST_OF_SIZE = 0.7;
   private static final double HAIRLINE = 0.6;
+  private static final double BOX_LARGER = 1.6;
 
   /**
    * A text in its column.
@@ -46,7 +47,8 @@ record FormRow(double above, boolean ruled, List<SetCell> cells, double below) {
       FormText.Cell cell = row.cells().get(i);
       boolean bold = row.type() == Type.LARGE || row.type() == Type.STRONG;
       faces.of(bold).require(Faces.tidy(cell.text()), cell.field());
-      double size = size(row.type()) * scale;
+      boolean box = FormText.TICK_BOX.equals(cell.text());
+      double size = size(row.type()) * (box ? BOX_LARGER : 1) * scale;
       Wording wording =
           new Wording(cell.field(), cell.text(), bold, size, size, LEAST_OF_SIZE * size);
       cells.add(

@@ -4,6 +4,8 @@ import com.lowagie.text.pdf.PdfContentByte;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.barreltally.documents.LabelText;
 import org.barreltally.documents.TextDoesNotFit;
 
@@ -56,22 +58,34 @@ final class LabelFace {
    */
   void draw(PdfContentByte canvas) {
     requireCovered();
-    CodeImage bars = CodeImage.bars(text.lot());
+    CodeImage bars =
+        text.gtin() == null ? CodeImage.bars(text.lot()) : CodeImage.bars(text.gtin(), text.lot());
     Net net = net(bars);
     Pen pen = new Pen(canvas, faces);
     double netLine = margin + faces.bold().descent() * net.size();
     pen.line(net.words(), true, net.size(), margin, netLine);
     double foot = bars(canvas, bars, net, netLine + faces.bold().ascent() * net.size());
 
-    CodeImage qr = CodeImage.qr(text.scanned());
     double side = Math.min(Math.min(height - margin - foot, 0.32 * inner()), LARGEST_QR);
+    CodeImage qr = qr(side);
     double module = side / qr.across();
-    if (module < LEAST_MODULE) {
-      throw new TextDoesNotFit("sheet", "There is no room for a QR code that can be scanned.");
-    }
     double over = qr.overlap(module, margin);
     qr.draw(canvas, width - margin - side + over, height - margin - side + over, side, side);
     words(pen, inner() - side + over, height - margin - foot);
+  }
+
+  /** Where to find the lot, if that can be scanned from a square of this side; else its code. */
+  private CodeImage qr(double side) {
+    return Stream.<Supplier<CodeImage>>of(
+            () -> CodeImage.qr(text.scanned()),
+            () -> CodeImage.smallQr(text.scanned()),
+            () -> CodeImage.qr(text.lot()))
+        .map(Supplier::get)
+        .filter(code -> side / code.across() >= LEAST_MODULE)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new TextDoesNotFit("sheet", "There is no room for a QR code that can be scanned."));
   }
 
   private double inner() {

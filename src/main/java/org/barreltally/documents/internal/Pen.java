@@ -25,7 +25,12 @@ record Pen(PdfContentByte canvas, Faces faces) {
     block(lines, right, top, 1);
   }
 
-  private void block(List<TextBlock.Line> lines, double x, double top, int widthsToTheLeft) {
+  /** As {@link #block}, each line with its middle at {@code middle}. */
+  void blockCentered(List<TextBlock.Line> lines, double middle, double top) {
+    block(lines, middle, top, 0.5);
+  }
+
+  private void block(List<TextBlock.Line> lines, double x, double top, double widthsToTheLeft) {
     double y = top;
     for (TextBlock.Line line : lines) {
       Face face = faces.of(line.bold());

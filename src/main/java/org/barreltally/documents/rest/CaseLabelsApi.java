@@ -33,8 +33,8 @@ public class CaseLabelsApi {
   @Operation(
       summary = "Draw the labels of cases of a lot's jars of one size",
       description =
-          "Needed: container, and perCase, the jars in a case (1 to 1000). count is of cases; count, sheet"
-              + " and startAt as for the labels of jars. Refused for a lot that is held."
+          "Needed: container, and perCase, the jars in a case (1 to 1000). count is of cases; count, sheet,"
+              + " startAt and gtin (of the case) as for the labels of jars. Refused for a lot that is held."
               + PdfAnswer.CAUTION)
   @APIResponse(
       responseCode = "200",
@@ -49,10 +49,11 @@ public class CaseLabelsApi {
       @QueryParam("count") String count,
       @QueryParam("sheet") String sheet,
       @QueryParam("startAt") String startAt,
-      @QueryParam("perCase") String perCase) {
+      @QueryParam("perCase") String perCase,
+      @QueryParam("gtin") String gtin) {
     LabelSheet on = labels.sheet(sheet);
     SheetRun run = SheetRun.of(on, Asked.whole(startAt, "startAt"), Asked.whole(count, "count"));
-    LabelText text = labels.ofCase(lot, container, on, Asked.whole(perCase, "perCase"));
+    LabelText text = labels.ofCase(lot, container, on, Asked.whole(perCase, "perCase"), gtin);
     return PdfAnswer.of(Papers.labels(text, run), "case-labels-" + lot);
   }
 }

@@ -6,6 +6,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
+import org.barreltally.documents.JarLabel;
 import org.barreltally.documents.LabelSheet;
 import org.barreltally.documents.LabelText;
 import org.barreltally.documents.LotLabels;
@@ -33,12 +34,14 @@ public class LotLabelsApi {
   @Operation(
       summary = "Draw the labels of a lot's jars of one size",
       description =
-          "Needed: container. count (1 to 5000) is the rest of one sheet when left out; startAt is the"
+          "Needed: container. count (1 to 10000) is the rest of one sheet when left out; startAt is the"
               + " first label used on a part-used sheet, from 1 along each row; sheet is the owner's or"
               + " letter-2x5. The net contents are at least as high as reference/net_contents_type_height"
               + " asks for the panel: panelArea in square inches, a guess by the contents when left out,"
-              + " never less than the label. Refused for a lot that is held. Drawing records nothing; see"
-              + " label-prints."
+              + " never less than the label. Refused for a lot that is held. The QR code leads to the lot"
+              + " under the public address, or says its code where that is too long for the label."
+              + " gtin is the number that GS1 licensed to the owner: the Code 128 then says it and the lot"
+              + " as GS1-128. Drawing records nothing; see label-prints."
               + PdfAnswer.CAUTION)
   @APIResponse(
       responseCode = "200",
@@ -53,10 +56,17 @@ public class LotLabelsApi {
       @QueryParam("count") String count,
       @QueryParam("sheet") String sheet,
       @QueryParam("startAt") String startAt,
-      @QueryParam("panelArea") String panelArea) {
+      @QueryParam("panelArea") String panelArea,
+      @QueryParam("gtin") String gtin,
+      @QueryParam("award") String award) {
     LabelSheet on = labels.sheet(sheet);
     SheetRun run = SheetRun.of(on, Asked.whole(startAt, "startAt"), Asked.whole(count, "count"));
-    LabelText text = labels.ofJar(lot, container, on, Asked.decimal(panelArea, "panelArea"));
+    LabelText text =
+        labels.ofJar(
+            lot,
+            on,
+            new JarLabel(
+                container, Asked.decimal(panelArea, "panelArea"), gtin, Asked.yes(award, "award")));
     return PdfAnswer.of(Papers.labels(text, run), "labels-" + lot);
   }
 }

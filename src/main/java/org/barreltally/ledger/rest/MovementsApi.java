@@ -21,6 +21,7 @@ import org.barreltally.ledger.Movements;
 import org.barreltally.ledger.PostedMovement;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.web.Answer;
+import org.barreltally.web.AskedDay;
 import org.barreltally.web.Once;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -68,8 +69,8 @@ public class MovementsApi {
       @QueryParam("limit") String limit,
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
-    LocalDate first = Parameters.day(from, "from");
-    LocalDate last = Parameters.day(to, "to");
+    LocalDate first = AskedDay.of(from, "from");
+    LocalDate last = AskedDay.of(to, "to");
     if (first != null && last != null && last.isBefore(first)) {
       throw new InvalidField("to", "The last day is before the first, " + first + ".");
     }

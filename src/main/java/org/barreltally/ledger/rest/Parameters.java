@@ -1,7 +1,5 @@
 package org.barreltally.ledger.rest;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.UUID;
 import org.barreltally.refusal.InvalidField;
 
@@ -16,14 +14,6 @@ final class Parameters {
     } catch (IllegalArgumentException e) {
       throw new InvalidField(
           name, "Give a UUID such as 017f22e2-79b0-7cc3-98c4-dc0c0c07398f, or leave it out.");
-    }
-  }
-
-  static LocalDate day(String text, String name) {
-    try {
-      return text == null ? null : LocalDate.parse(text);
-    } catch (DateTimeParseException e) {
-      throw new InvalidField(name, "Give a date such as 2026-03-14, or leave it out.");
     }
   }
 }

@@ -6,7 +6,10 @@ final class LotExamples {
   static final String LOT =
       """
       {"lot": "P260620-1", "kind": "packed", "madeOn": "2026-06-20", "seasons": [2026],
-       "brix": 66.900, "grade": "amber", "transmittance": 57.0, "taste": "clean", "held": false}
+       "brix": 66.900, "grade": "amber", "transmittance": 57.0, "taste": "clean", "held": false,
+       "awards": [{"show": "Fernby Harvest Fair", "on": "2026-10-04", "class": "Amber, single jug",
+                   "container": "PT", "score": 97.5, "ribbon": "Blue ribbon",
+                   "words": "Blue ribbon, Amber, single jug, Fernby Harvest Fair 2026"}]}
       """;
 
   static final String LOTS =

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import org.barreltally.lots.Lot;
+import org.barreltally.lots.LotAward;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Taste;
 
@@ -13,6 +14,7 @@ import org.barreltally.measure.Taste;
  *
  * @param kind bulk or packed
  * @param brix true, at 20 °C
+ * @param awards the newest first; only where one lot is read, and only if it has any
  */
 public record LotView(
     String lot,
@@ -23,9 +25,14 @@ public record LotView(
     ColorClass grade,
     Double transmittance,
     Taste taste,
-    boolean held) {
+    boolean held,
+    List<LotAward> awards) {
 
   static LotView of(Lot lot) {
+    return of(lot, List.of());
+  }
+
+  static LotView of(Lot lot, List<LotAward> awards) {
     return new LotView(
         lot.code(),
         lot.kind().code(),
@@ -35,6 +42,7 @@ public record LotView(
         lot.grade(),
         lot.transmittance(),
         lot.taste(),
-        lot.held());
+        lot.held(),
+        awards.isEmpty() ? null : awards);
   }
 }

@@ -1,5 +1,6 @@
 package org.barreltally.lots.rest;
 
+import jakarta.enterprise.inject.Instance;
 import jakarta.transaction.Transactional;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotBlank;
@@ -16,6 +17,7 @@ import jakarta.ws.rs.core.MediaType;
 import java.time.LocalDate;
 import java.util.function.Function;
 import org.barreltally.ledger.Days;
+import org.barreltally.lots.AwardsOfLots;
 import org.barreltally.lots.Grading;
 import org.barreltally.lots.Holds;
 import org.barreltally.lots.Lot;
@@ -49,13 +51,21 @@ public class LotsApi {
   private final Holds holds;
   private final Grading grading;
   private final Tracing tracing;
+  private final Instance<AwardsOfLots> awards;
   private final Days days;
 
-  LotsApi(Lots lots, Holds holds, Grading grading, Tracing tracing, Days days) {
+  LotsApi(
+      Lots lots,
+      Holds holds,
+      Grading grading,
+      Tracing tracing,
+      Instance<AwardsOfLots> awards,
+      Days days) {
     this.lots = lots;
     this.holds = holds;
     this.grading = grading;
     this.tracing = tracing;
+    this.awards = awards;
     this.days = days;
   }
 
@@ -99,7 +109,7 @@ public class LotsApi {
 
   @GET
   @Path("/{lot}")
-  @Operation(summary = "A lot as it stands")
+  @Operation(summary = "A lot as it stands, with the awards it has won")
   @APIResponse(
       responseCode = "200",
       description = "The lot",
@@ -108,7 +118,8 @@ public class LotsApi {
               schema = @Schema(implementation = LotView.class),
               examples = @ExampleObject(name = "jars", value = LotExamples.LOT)))
   public LotView at(@PathParam("lot") String lot) {
-    return LotView.of(lots.at(lot));
+    return LotView.of(
+        lots.at(lot), awards.stream().flatMap(told -> told.of(lot).stream()).toList());
   }
 
   @GET

@@ -4,10 +4,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.barreltally.lots.Parent;
 import org.barreltally.lots.Trace;
-import org.barreltally.lots.Whereabouts;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Syrup;
 import org.barreltally.measure.Unit;
@@ -32,10 +30,6 @@ public record TraceView(
     long accounted,
     long total) {
 
-  /** The outside accounts that are people; all others are places of the book. */
-  private static final Set<String> RECIPIENTS =
-      Set.of("customer", "bulk-buyer", "landowner", "given");
-
   private static final int SHARE_DECIMALS = 6;
   private static final double G_PER_KG = 1000;
 
@@ -45,7 +39,11 @@ public record TraceView(
 
   public record Share(String lot, BigDecimal share) {}
 
-  /** Jars at a place or with a recipient; certainty is exact while every sale names its lot. */
+  /**
+   * Jars at a place or with a recipient. {@code exact} if they surely are there; {@code possible}
+   * if they were sold or carried without lot and may be there: the same jar can then stand in
+   * several lines.
+   */
   public record Jars(
       String lot, String place, String recipient, String container, long count, String certainty) {}
 
@@ -66,7 +64,7 @@ public record TraceView(
             .toList(),
         shares(trace.ancestors()),
         shares(trace.descendants()),
-        trace.jars().stream().filter(Whereabouts.Jars::isStanding).map(TraceView::jars).toList(),
+        JarRows.of(trace),
         trace.bulk().stream()
             .filter(b -> b.grams() > 0 && !"conversion".equals(b.placeKind()))
             .map(
@@ -84,17 +82,6 @@ public record TraceView(
         pounds(parent.grams(), trace.brix().get(parent.parent())),
         rounded(parent.share()),
         trace.seasons().get(parent.parent()));
-  }
-
-  private static Jars jars(Whereabouts.Jars jars) {
-    boolean person = RECIPIENTS.contains(jars.place());
-    return new Jars(
-        jars.lot(),
-        person ? null : jars.place(),
-        person ? jars.place() : null,
-        jars.container(),
-        jars.pieces(),
-        "exact");
   }
 
   private static List<Share> shares(Map<String, Double> shares) {

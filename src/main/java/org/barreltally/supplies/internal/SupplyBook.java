@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.barreltally.ledger.Bundle;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
 import org.barreltally.ledger.RecordedBy;
@@ -23,12 +24,10 @@ public class SupplyBook {
 
   private static final String WRITE =
       """
-      WITH kept AS (
-        UPDATE supply_balances SET on_hand = :after, seq = :seq WHERE supply = :supply)
+      WITH kept AS (UPDATE supply_balances SET on_hand = ?, seq = ? WHERE supply = ?)
       INSERT INTO supply_movements (id, supply, seq, kind, happened_on, pieces, change,
         on_hand_after, movement, note, recorded_at, recorded_by)
-      VALUES (:id, :supply, :seq, :kind, :on, :pieces, :change, :after, CAST(:run AS uuid),
-        CAST(:note AS text), :at, :by)
+      VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
       """;
 
   private final EntityManager entities;
@@ -112,33 +111,64 @@ public class SupplyBook {
       long change,
       UUID run,
       String note) {
-    SupplyMovement row =
-        new SupplyMovement(
-            ids.next(),
-            supply,
-            before.seq() + 1,
-            kind,
-            on,
-            pieces,
-            change,
-            Math.addExact(before.onHand(), change),
-            run,
-            note);
-    entities
-        .createNativeQuery(WRITE)
-        .setParameter("after", row.onHandAfter())
-        .setParameter("seq", row.seq())
-        .setParameter("supply", supply)
-        .setParameter("id", row.id())
-        .setParameter("kind", kind.code())
-        .setParameter("on", on)
-        .setParameter("pieces", pieces)
-        .setParameter("change", change)
-        .setParameter("run", run == null ? null : run.toString())
-        .setParameter("note", note)
-        .setParameter("at", days.now())
-        .setParameter("by", recordedBy.user())
-        .executeUpdate();
+    SupplyMovement row = row(supply, before, kind, on, pieces, change, run, note);
+    Bundle write = new Bundle();
+    add(row, write);
+    write.send(entities);
     return row;
+  }
+
+  /** Writes what a run used, together with other things; the balance must be locked. */
+  public void writeUse(
+      String supply,
+      Balance before,
+      LocalDate on,
+      long pieces,
+      long change,
+      UUID run,
+      Bundle write) {
+    add(row(supply, before, Kind.RUN, on, pieces, change, run, null), write);
+  }
+
+  private SupplyMovement row(
+      String supply,
+      Balance before,
+      Kind kind,
+      LocalDate on,
+      long pieces,
+      long change,
+      UUID run,
+      String note) {
+    return new SupplyMovement(
+        ids.next(),
+        supply,
+        before.seq() + 1,
+        kind,
+        on,
+        pieces,
+        change,
+        Math.addExact(before.onHand(), change),
+        run,
+        note);
+  }
+
+  private void add(SupplyMovement row, Bundle write) {
+    write.add(
+        WRITE,
+        row.onHandAfter(),
+        row.seq(),
+        row.supply(),
+        row.id(),
+        row.supply(),
+        row.seq(),
+        row.kind().code(),
+        row.on(),
+        row.pieces(),
+        row.change(),
+        row.onHandAfter(),
+        row.run(),
+        row.note(),
+        days.now(),
+        recordedBy.user());
   }
 }

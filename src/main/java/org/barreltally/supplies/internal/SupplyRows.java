@@ -4,7 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Query;
 import jakarta.persistence.Tuple;
-import java.util.Collection;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,15 +67,6 @@ public class SupplyRows {
     return read("WHERE s.code > :after", Map.of("after", after == null ? "" : after), limit);
   }
 
-  /** What jars of these sizes use up, by code. */
-  public List<SupplyStanding> usedBy(Collection<String> sizes) {
-    return read(
-        "WHERE (s.per_jar IS NOT NULL OR s.jars_each IS NOT NULL)"
-            + " AND (s.container IS NULL OR s.container IN (:sizes))",
-        Map.of("sizes", sizes),
-        Integer.MAX_VALUE);
-  }
-
   private List<SupplyStanding> read(String where, Map<String, Object> parameters, int limit) {
     Query query =
         entities
@@ -87,15 +78,26 @@ public class SupplyRows {
   }
 
   private static SupplyStanding standing(Tuple row) {
-    return new SupplyStanding(
-        new Supply(
-            row.get("code", String.class),
-            row.get("name", String.class),
-            Supply.Kind.of(row.get("kind", String.class)),
-            row.get("container", String.class),
-            row.get("per_jar", Integer.class),
-            row.get("jars_each", Integer.class),
-            row.get("low_line", Long.class)),
-        row.get("on_hand", Long.class));
+    try {
+      return new SupplyStanding(supply(row::get), row.get("on_hand", Long.class));
+    } catch (SQLException e) {
+      throw new IllegalStateException("a row that was read cannot be read", e);
+    }
+  }
+
+  /** Gives the value of a column by its name. */
+  interface Columns {
+    Object get(String name) throws SQLException;
+  }
+
+  static Supply supply(Columns row) throws SQLException {
+    return new Supply(
+        (String) row.get("code"),
+        (String) row.get("name"),
+        Supply.Kind.of((String) row.get("kind")),
+        (String) row.get("container"),
+        (Integer) row.get("per_jar"),
+        (Integer) row.get("jars_each"),
+        (Long) row.get("low_line"));
   }
 }

@@ -23,7 +23,7 @@ public class StandingLots {
             FILTER (WHERE c.material = 'plastic') AS plastic_sizes
         FROM balances b JOIN items i ON i.id = b.item JOIN places p ON p.code = b.place
           JOIN containers c ON c.code = i.container
-        WHERE p.kind IN ('home', 'out') AND b.amount > 0
+        WHERE b.standing AND p.kind IN ('home', 'out') AND b.amount > 0
         GROUP BY i.lot
         UNION ALL
         SELECT f.lot, f.tag, 0, v.material = 'plastic', NULL

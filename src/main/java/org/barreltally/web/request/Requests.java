@@ -6,7 +6,6 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Types;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.Arrays;
@@ -62,16 +61,28 @@ public class Requests {
     }
   }
 
+  /** Takes a statement with the values of its question marks, to be run in this transaction. */
+  public interface Writing {
+    void add(String sql, Object... values);
+  }
+
   /** Keeps the answer of a request opened in this transaction. */
   public void close(Asked asked, Said said) {
+    close(asked, said, this::write);
+  }
+
+  /** As {@link #close(Asked, Said)}, together with what else is written. */
+  public void close(Asked asked, Said said, Writing write) {
+    write.add(CLOSE, said.status(), said.location(), said.body(), asked.user(), asked.key());
+  }
+
+  private void write(String sql, Object... values) {
     try (Connection connection = database.getConnection();
-        PreparedStatement update = connection.prepareStatement(CLOSE)) {
-      update.setInt(1, said.status());
-      update.setObject(2, said.location(), Types.VARCHAR);
-      update.setObject(3, said.body(), Types.VARCHAR);
-      update.setObject(4, asked.user());
-      update.setObject(5, asked.key());
-      update.executeUpdate();
+        PreparedStatement statement = connection.prepareStatement(sql)) {
+      for (int i = 0; i < values.length; i++) {
+        statement.setObject(i + 1, values[i]);
+      }
+      statement.executeUpdate();
     } catch (SQLException e) {
       throw new IllegalStateException("an answer could not be kept", e);
     }

@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.quarkus.test.junit.QuarkusTest;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import org.barreltally.web.StartPageFigures;
 import org.barreltally.web.StartPageFigures.BarrelRow;
 import org.barreltally.web.StartPageFigures.JarRow;
+import org.barreltally.web.StartPageNotice;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
@@ -54,6 +56,18 @@ class StartPageTest {
     assertTrue(page.contains("&lt;script&gt;"), page);
   }
 
+  @Test
+  void what_there_is_to_see_to_is_said_first_and_what_is_in_order_is_not() {
+    String page =
+        page(
+            List.of(),
+            List.of(),
+            List.of(Optional::empty, () -> Optional.of("The cellar <b>is</b> wet.")));
+    assertTrue(page.contains("role=\"status\">The cellar &lt;b&gt;is&lt;/b&gt; wet."), page);
+    assertEquals(1, page.split("class=\"notice\"", -1).length - 1);
+    assertTrue(page.indexOf("cellar") < page.indexOf("No barrel"), page);
+  }
+
   private static BarrelRow barrel(String tag, String pounds, boolean held) {
     return new BarrelRow(
         tag,
@@ -71,7 +85,12 @@ class StartPageTest {
   }
 
   private static String page(List<BarrelRow> barrels, List<JarRow> jars) {
-    return new StartPage(new Figures(barrels, jars)).show().render();
+    return page(barrels, jars, List.of());
+  }
+
+  private static String page(
+      List<BarrelRow> barrels, List<JarRow> jars, List<StartPageNotice> notices) {
+    return new StartPage(new Figures(barrels, jars), notices).show().render();
   }
 
   private static String text(String page) {

@@ -1,0 +1,2 @@
+/** What pages say about backups. */
+package org.barreltally.keeping.pages;

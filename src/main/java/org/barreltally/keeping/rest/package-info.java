@@ -1,0 +1,2 @@
+/** Backups over REST, for the owner alone. */
+package org.barreltally.keeping.rest;

@@ -1,0 +1,2 @@
+/** Price lists and tax rates over REST. */
+package org.barreltally.pricing.rest;

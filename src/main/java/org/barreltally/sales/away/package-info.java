@@ -1,0 +1,2 @@
+/** Sales away from shows, their papers, and jars that buyers bring back. */
+package org.barreltally.sales.away;

@@ -1,0 +1,2 @@
+/** How sales are kept. */
+package org.barreltally.sales.internal;

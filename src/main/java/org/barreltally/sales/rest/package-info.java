@@ -1,0 +1,2 @@
+/** Sales over REST. */
+package org.barreltally.sales.rest;

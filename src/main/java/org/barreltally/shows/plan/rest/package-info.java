@@ -1,0 +1,2 @@
+/** What to take, over REST. */
+package org.barreltally.shows.plan.rest;

@@ -1,0 +1,2 @@
+/** Shows over REST. */
+package org.barreltally.shows.rest;

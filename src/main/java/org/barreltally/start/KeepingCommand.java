@@ -1,0 +1,102 @@
+package org.barreltally.start;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Map;
+import org.barreltally.keeping.Backup;
+import org.barreltally.keeping.Manifest;
+import org.barreltally.keeping.OwnedDatabase;
+import org.barreltally.keeping.Restoring;
+import org.barreltally.keeping.Saving;
+import org.barreltally.refusal.Refusal;
+
+/**
+ * {@code backup FILE} and {@code restore FILE}, for the database that the settings name. Says on
+ * the terminal what was done, or in one sentence why not.
+ */
+final class KeepingCommand {
+
+  private static final String USAGE =
+      "Say nothing to start Barreltally, or: backup FILE, restore FILE.";
+
+  private final Settings settings;
+  private final PrintStream out;
+
+  private KeepingCommand(Settings settings, PrintStream out) {
+    this.settings = settings;
+    this.out = out;
+  }
+
+  /** Runs a command and gives the exit code, 1 when it was not done. */
+  static int run(
+      Map<String, String> environment, PrintStream out, PrintStream err, String... arguments) {
+    try {
+      if (arguments.length != 2) {
+        throw new CannotStart(USAGE);
+      }
+      KeepingCommand command = new KeepingCommand(Settings.from(environment), out);
+      switch (arguments[0]) {
+        case "backup" -> command.backup(file(arguments[1]));
+        case "restore" -> command.restore(file(arguments[1]));
+        default -> throw new CannotStart(USAGE);
+      }
+      return 0;
+    } catch (CannotStart | Refusal e) {
+      err.println(e.getMessage());
+    } catch (SQLException e) {
+      err.println("The database refused: " + DatabaseFault.oneLine(e));
+    } catch (IOException e) {
+      err.println("The file cannot be read: " + DatabaseFault.oneLine(e));
+    }
+    return 1;
+  }
+
+  private static Path file(String text) {
+    try {
+      return Path.of(text).toAbsolutePath().normalize();
+    } catch (InvalidPathException e) {
+      throw new CannotStart("FILE is not a path that this system can use.", e);
+    }
+  }
+
+  private void backup(Path file) throws SQLException {
+    try (CommandDatabase database = CommandDatabase.toRead(settings)) {
+      DatabaseLogin owner = database.owner();
+      Backup made =
+          new Saving(
+                  new OwnedDatabase(
+                      owner.dataSource(), new DatabaseRoles(owner).application().user()))
+              .save(file, Instant.now());
+      out.printf(
+          Locale.ROOT,
+          "Saved to %s: %d tables, %d rows, %d bytes%n  sha256 %s%n  The names and addresses of people are in it: keep it where only you can read it.%n",
+          file,
+          made.tables().size(),
+          made.rows(),
+          made.bytes(),
+          made.sha256());
+    }
+  }
+
+  private void restore(Path file) throws SQLException, IOException {
+    Restoring.look(file); // before a database is made for it
+    try (CommandDatabase database = CommandDatabase.toFill(settings)) {
+      DatabaseLogin owner = database.owner();
+      String applicationRole = new DatabaseRoles(owner).ensure().user();
+      Manifest restored =
+          new Restoring(new OwnedDatabase(owner.dataSource(), applicationRole)).restore(file);
+      out.printf(
+          Locale.ROOT,
+          "Restored %s, made at %s: %d tables, %d rows%n  Passwords and tokens are those of that day: take back the tokens of lost phones again.%n",
+          file,
+          restored.madeAt(),
+          restored.tables().size(),
+          restored.rows());
+    }
+  }
+}

@@ -1,0 +1,159 @@
+package org.barreltally.keeping;
+
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
+import org.eclipse.microprofile.config.ConfigProvider;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.MigrationVersion;
+import org.postgresql.ds.PGSimpleDataSource;
+
+/** A database of its own on the test server, owned by the same role as the book of the tests. */
+public final class EmptyDatabase implements AutoCloseable {
+
+  private static final String ROWS = "SELECT t::text FROM %s t ORDER BY 1";
+  private static final String ROWS_OF_COLUMNS = "SELECT ROW(%s)::text FROM %s ORDER BY 1";
+  private static final String COLUMNS =
+      "SELECT quote_ident(attname) FROM pg_attribute WHERE attrelid = 'public.%s'::regclass"
+          + " AND attnum > 0 AND NOT attisdropped ORDER BY attnum";
+  private static final String TABLES =
+      "SELECT relname FROM pg_class WHERE relnamespace = 'public'::regnamespace AND relkind = 'r'"
+          + " AND relname NOT IN ('sessions', 'flyway_schema_history')";
+
+  private final String name;
+
+  private EmptyDatabase(String name) {
+    this.name = name;
+  }
+
+  /** A new one, in which no migration ran. */
+  public static EmptyDatabase create() throws SQLException {
+    EmptyDatabase made = new EmptyDatabase("kept_" + UUID.randomUUID().toString().substring(24));
+    asAdministrator("CREATE DATABASE " + made.name + " OWNER " + setting("username"));
+    return made;
+  }
+
+  /** The database in which the program under test keeps its book. */
+  static OwnedDatabase ofTheProgram() {
+    return owned(setting("jdbc-url"));
+  }
+
+  public OwnedDatabase owned() {
+    return owned(setting("jdbc-url").replaceFirst("[^/]*$", name));
+  }
+
+  private static OwnedDatabase owned(String url) {
+    PGSimpleDataSource source = source(url, setting("username"));
+    return new OwnedDatabase(source, setting("username") + "_app");
+  }
+
+  private static PGSimpleDataSource source(String url, String user) {
+    PGSimpleDataSource source = new PGSimpleDataSource();
+    source.setURL(url);
+    source.setUser(user);
+    source.setPassword(setting("password")); // the embedded server's two first roles share it
+    return source;
+  }
+
+  private static String setting(String part) {
+    return ConfigProvider.getConfig().getValue("quarkus.flyway." + part, String.class);
+  }
+
+  /** Makes the tables as a version of the program had them. */
+  EmptyDatabase migratedTo(String version) {
+    Flyway.configure(getClass().getClassLoader())
+        .dataSource(owned().owner())
+        .locations("classpath:db/migration")
+        .placeholders(Map.of("app_role", owned().applicationRole()))
+        .target(MigrationVersion.fromVersion(version))
+        .load()
+        .migrate();
+    return this;
+  }
+
+  public void run(String sql) throws SQLException {
+    try (Connection connection = owned().owner().getConnection();
+        Statement statement = connection.createStatement()) {
+      statement.execute(sql);
+    }
+  }
+
+  public String value(String sql) throws SQLException {
+    return column(owned(), sql).get(0);
+  }
+
+  /** Every row of every table but sign-ins and migrations, by table, as text in order. */
+  Map<String, List<String>> rows() throws SQLException {
+    return rows(owned());
+  }
+
+  static Map<String, List<String>> rows(OwnedDatabase database) throws SQLException {
+    Map<String, List<String>> rows = new TreeMap<>();
+    try (Connection connection = database.owner().getConnection()) {
+      for (String table : column(connection, TABLES)) {
+        rows.put(table, column(connection, ROWS.formatted(table)));
+      }
+    }
+    return rows;
+  }
+
+  /** The columns of every table that {@link #rows()} shows, as SQL, by table. */
+  Map<String, String> columns() throws SQLException {
+    Map<String, String> columns = new TreeMap<>();
+    try (Connection connection = owned().owner().getConnection()) {
+      for (String table : column(connection, TABLES)) {
+        columns.put(table, String.join(", ", column(connection, COLUMNS.formatted(table))));
+      }
+    }
+    return columns;
+  }
+
+  /** As {@link #rows()}, of these tables and columns alone. */
+  Map<String, List<String>> rows(Map<String, String> columns) throws SQLException {
+    Map<String, List<String>> rows = new TreeMap<>();
+    try (Connection connection = owned().owner().getConnection()) {
+      for (Map.Entry<String, String> table : columns.entrySet()) {
+        rows.put(
+            table.getKey(),
+            column(connection, ROWS_OF_COLUMNS.formatted(table.getValue(), table.getKey())));
+      }
+    }
+    return rows;
+  }
+
+  public static List<String> column(OwnedDatabase database, String sql) throws SQLException {
+    try (Connection connection = database.owner().getConnection()) {
+      return column(connection, sql);
+    }
+  }
+
+  private static List<String> column(Connection connection, String sql) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet rows = statement.executeQuery(sql)) {
+      List<String> values = new ArrayList<>();
+      while (rows.next()) {
+        values.add(rows.getString(1));
+      }
+      return values;
+    }
+  }
+
+  private static void asAdministrator(String sql) throws SQLException {
+    String url = setting("jdbc-url").replaceFirst("[^/]*$", "postgres");
+    try (Connection connection = source(url, "postgres").getConnection();
+        Statement statement = connection.createStatement()) {
+      statement.execute(sql);
+    }
+  }
+
+  @Override
+  public void close() throws SQLException {
+    asAdministrator("DROP DATABASE " + name + " WITH (FORCE)");
+  }
+}

@@ -1,0 +1,36 @@
+package org.barreltally.keeping;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+
+/** A clock that stands until a test moves it. */
+final class MovableClock extends Clock {
+
+  private Instant now;
+
+  MovableClock(Instant now) {
+    this.now = now;
+  }
+
+  void move(Duration by) {
+    now = now.plus(by);
+  }
+
+  @Override
+  public Instant instant() {
+    return now;
+  }
+
+  @Override
+  public ZoneId getZone() {
+    return ZoneOffset.UTC;
+  }
+
+  @Override
+  public Clock withZone(ZoneId zone) {
+    return this;
+  }
+}
