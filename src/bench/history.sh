@@ -28,7 +28,7 @@ for entries in $few $many; do
     for n in 1 2 3; do barrel "R-$set-$n" 80000; done
   done
   tokens[$entries]=$(token)
-  wrk -t2 -c1 -d2 -s "$here/run.lua" "$address" -- "${tokens[$entries]}" $sets >/dev/null
+  wrk -t1 -c1 -d2 -s "$here/run.lua" "$address" -- "${tokens[$entries]}" $sets >/dev/null
   sheet=$(psql "$(database)" -Atc "SELECT sheet FROM canning_runs LIMIT 1")
   psql -q "$(database | sed s/user=barreltally/user=postgres/)" -v ON_ERROR_STOP=1 -v lots=$((entries / 22)) -v "sheet=$sheet" -f "$here/history.sql" >/dev/null
   psql "$(database)" -Atc "SELECT count(*) || ' entries, ' || (SELECT count(*) FROM balances) || ' balances' FROM entries"

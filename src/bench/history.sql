@@ -18,7 +18,7 @@ INSERT INTO lot_gradings (id, lot, graded_on, transmittance, taste, grade, recor
   SELECT gen_random_uuid(), code, day, 62, 'clean', 'amber', day, by FROM past CROSS JOIN unnest(ARRAY[bulk, packed]) AS code;
 INSERT INTO lot_parents (child, parent, grams, share) SELECT packed, bulk, 12000, 1 FROM past;
 INSERT INTO items (id, lot, container, grams_each, grade, held)
-  SELECT bulk_item, bulk, NULL, NULL, NULL, false FROM past
+  SELECT bulk_item, bulk, NULL::text, NULL::numeric, NULL::text, false FROM past
   UNION ALL SELECT syrup, packed, NULL, NULL, NULL, false FROM past
   UNION ALL SELECT item, packed, size, 500, 'amber', false FROM past_jars;
 INSERT INTO vessels (tag, kind, material, washed) SELECT 'O-' || n, 'barrel', 'stainless', true FROM generate_series(1, least(40, :lots)) AS n;

@@ -16,7 +16,7 @@ public class CountsNeeded {
       """
       WITH there AS (
         SELECT b.place, i.container, i.grade, i.lot, b.amount
-        FROM places p JOIN balances b ON b.place = p.code JOIN items i ON i.id = b.item
+        FROM places p JOIN balances b ON b.standing_at = p.code JOIN items i ON i.id = b.item
         WHERE p.kind = 'out' AND p.below_zero AND i.container IS NOT NULL
           AND p.code = coalesce(CAST(:place AS text), p.code))
       SELECT place, container, grade, lot, amount AS on_table FROM there

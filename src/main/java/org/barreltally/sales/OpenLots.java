@@ -24,8 +24,8 @@ public class OpenLots implements JarsInDoubt {
   private static final String OPEN =
       """
       SELECT DISTINCT b.place FROM balances b JOIN items i ON i.id = b.item
-        JOIN places p ON p.code = b.place
-      WHERE i.lot IS NULL AND b.amount <> 0 AND p.kind = 'out' ORDER BY b.place
+        JOIN places p ON p.code = b.standing_at
+      WHERE i.lot IS NULL AND p.kind = 'out' ORDER BY b.place
       """;
 
   private final EntityManager entities;

@@ -23,7 +23,7 @@ public class Season {
 
   private static final String ON_TABLES =
       "SELECT b.place, CAST(sum(b.amount) AS bigint) AS pieces FROM balances b"
-          + " JOIN items i ON i.id = b.item WHERE b.place IN (:places) AND i.container IS NOT NULL"
+          + " JOIN items i ON i.id = b.item WHERE b.standing_at IN (:places) AND i.container IS NOT NULL"
           + " GROUP BY b.place";
 
   /**

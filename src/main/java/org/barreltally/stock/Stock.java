@@ -32,7 +32,7 @@ public class Stock {
       """
       SELECT b.place, i.container, i.grade, i.lot, b.amount, i.held
       FROM balances b JOIN items i ON i.id = b.item
-      WHERE b.standing AND i.container IS NOT NULL AND b.place IN (:places)
+      WHERE i.container IS NOT NULL AND b.standing_at IN (:places)
       """;
 
   private static final String SORT =

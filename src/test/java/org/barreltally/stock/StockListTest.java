@@ -95,7 +95,7 @@ class StockListTest {
   private static List<String> keys(JsonPath page) {
     return page
         .getList(
-            "items.collect { it.place + ' ' + it.kind + ' ' + (it.container ?: it.tag) + ' ' + it.lot }")
+            "items.collect { it.place + ' ' + it.kind + ' ' + (it.container ?: it.tag) + ' ' + (it.lot ?: '?') }")
         .stream()
         .map(String.class::cast)
         .toList();

@@ -27,7 +27,7 @@ public class ShelfRows {
         entities
             .createNativeQuery(
                 "SELECT DISTINCT i.lot FROM items i JOIN balances b ON b.item = i.id"
-                    + " WHERE b.place = :place AND b.amount > 0 AND NOT i.held"
+                    + " WHERE b.standing_at = :place AND b.amount > 0 AND NOT i.held"
                     + " AND i.container IN (:containers) AND i.grade IN (:grades)")
             .setParameter("place", place)
             .setParameter(
@@ -44,7 +44,7 @@ public class ShelfRows {
         entities
             .createNativeQuery(
                 "SELECT b.place, CAST(sum(b.amount) AS bigint) FROM items i"
-                    + " JOIN balances b ON b.item = i.id JOIN places p ON p.code = b.place"
+                    + " JOIN balances b ON b.item = i.id JOIN places p ON p.code = b.standing_at"
                     + " WHERE p.kind = 'home' AND b.place NOT IN (:place, 'gift-shelf')"
                     + " AND b.amount > 0 AND NOT i.held AND i.container = :container"
                     + " AND i.grade = :grade GROUP BY b.place ORDER BY b.place")
@@ -66,7 +66,7 @@ public class ShelfRows {
         entities
             .createNativeQuery(
                 "SELECT b.place, i.container, i.grade, i.lot, b.amount FROM items i"
-                    + " JOIN balances b ON b.item = i.id JOIN places p ON p.code = b.place"
+                    + " JOIN balances b ON b.item = i.id JOIN places p ON p.code = b.standing_at"
                     + " JOIN lots l ON l.code = i.lot"
                     + " WHERE p.kind = 'home' AND b.place <> 'gift-shelf' AND b.amount > 0"
                     + " AND NOT i.held AND i.container IN (:containers) AND i.grade IN (:grades)"

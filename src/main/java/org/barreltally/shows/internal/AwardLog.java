@@ -34,7 +34,7 @@ public class AwardLog {
   private static final String ON_HAND =
       """
       a.lot IN (SELECT i.lot FROM items i JOIN balances b ON b.item = i.id
-          JOIN places p ON p.code = b.place
+          JOIN places p ON p.code = b.standing_at
         WHERE i.container = :which AND i.grade = :grade AND NOT i.held
           AND p.kind IN ('home', 'out') AND b.amount > 0)
         AND (a.container IS NULL OR a.container = :which)

@@ -7,19 +7,19 @@ import org.hipparchus.analysis.MultivariateFunction;
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.PointValuePair;
-import org.hipparchus.optim.SimpleValueChecker;
+import org.hipparchus.optim.SimpleBounds;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.NelderMeadSimplex;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
+import org.hipparchus.optim.nonlinear.scalar.noderiv.BOBYQAOptimizer;
 import org.hipparchus.optim.univariate.BrentOptimizer;
 import org.hipparchus.optim.univariate.SearchInterval;
 import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 
 /**
- * Finds the mean and shape that make the counts likeliest, over the logarithms of both (Nelder and
- * Mead's simplex). The shape is kept within {@value #LEAST_SHAPE} to {@value #MOST_SHAPE}: beyond,
- * nothing can be told from none and from Poisson.
+ * Finds the mean and shape that make the counts likeliest, over the logarithms of both (Powell's
+ * BOBYQA, which bends a parabola through six points and trusts it within a shrinking radius). The
+ * shape is kept within {@value #LEAST_SHAPE} to {@value #MOST_SHAPE}: beyond, nothing can be told
+ * from none and from Poisson.
  */
 final class Fitting {
 
@@ -27,8 +27,10 @@ final class Fitting {
   static final double MOST_SHAPE = 1e4;
 
   private static final int MOST_VALUES = 2_000;
+  private static final int INTERPOLATION_POINTS = 6;
   private static final double STEP = 0.4;
-  private static final double ENOUGH = 1e-7;
+  private static final double ENOUGH = 2e-5;
+  private static final double MOST_LOG_OFF = 30;
 
   private Fitting() {}
 
@@ -47,28 +49,23 @@ final class Fitting {
     double start = roughMean(counts, beforehand);
     MultivariateFunction value =
         point -> {
-          double shape = shapeOf(point[1]);
-          double mean = start * Math.exp(Math.max(-30, Math.min(30, point[0])));
-          double outside = Math.max(0, Math.abs(point[1] - Math.log(shape)));
+          double mean = start * Math.exp(point[0]);
+          double shape = Math.exp(point[1]);
           return likelihood.at(mean, shape)
-              + beforehand.map(b -> b.logDensity(mean, shape)).orElse(0.0)
-              - outside;
+              + beforehand.map(b -> b.logDensity(mean, shape)).orElse(0.0);
         };
-    // The simplex may collapse against the largest shape; begun anew there, it opens again.
-    PointValuePair first = climb(value, new double[] {0, Math.log(Beforehand.SHAPE)}, STEP);
-    PointValuePair best = climb(value, first.getPoint(), STEP / 8);
+    PointValuePair best =
+        new BOBYQAOptimizer(INTERPOLATION_POINTS, STEP, ENOUGH)
+            .optimize(
+                new MaxEval(MOST_VALUES),
+                GoalType.MAXIMIZE,
+                new ObjectiveFunction(value),
+                new InitialGuess(new double[] {0, Math.log(Beforehand.SHAPE)}),
+                new SimpleBounds(
+                    new double[] {-MOST_LOG_OFF, Math.log(LEAST_SHAPE)},
+                    new double[] {MOST_LOG_OFF, Math.log(MOST_SHAPE)}));
     double[] point = best.getPoint();
-    return new Fit(start * Math.exp(point[0]), shapeOf(point[1]), best.getValue());
-  }
-
-  private static PointValuePair climb(MultivariateFunction value, double[] from, double step) {
-    return new SimplexOptimizer(new SimpleValueChecker(-1, ENOUGH))
-        .optimize(
-            new MaxEval(MOST_VALUES),
-            GoalType.MAXIMIZE,
-            new ObjectiveFunction(value),
-            new InitialGuess(from),
-            new NelderMeadSimplex(2, step));
+    return new Fit(start * Math.exp(point[0]), Math.exp(point[1]), best.getValue());
   }
 
   /** The likeliest mean, pieces per unit of exposure, where the shape is known. */
@@ -89,10 +86,6 @@ final class Fitting {
                     new UnivariateObjectiveFunction(value::applyAsDouble),
                     new SearchInterval(-6, 6, 0))
                 .getPoint());
-  }
-
-  private static double shapeOf(double log) {
-    return Math.max(LEAST_SHAPE, Math.min(MOST_SHAPE, Math.exp(log)));
   }
 
   private static double roughMean(List<CensoredCount> counts, Optional<Beforehand> beforehand) {

@@ -40,15 +40,19 @@ public record GammaPoisson(double shape, double rate) {
    * distribution any more; the one with the same first two moments takes its place (Berk, Gürler
    * and Levine, European Journal of Operational Research 182 (2007) 256). The moments are exact:
    * {@code E[λ | D ≥ n] = shape/rate · S(shape + 1)/S(shape)} with {@code S(s)} the probability of
-   * at least n pieces under shape s, and so on for the square.
+   * at least n pieces under shape s, and so on for the square; from one shape to the next by NIST's
+   * Digital Library of Mathematical Functions, 8.17.21.
    */
   public GammaPoisson afterAtLeast(double pieces, double exposure) {
     if (pieces <= 0 || exposure <= 0) {
       return this; // at least none: that tells nothing
     }
-    double none = atLeast(shape, pieces, exposure);
-    double one = atLeast(shape + 1, pieces, exposure);
-    double two = atLeast(shape + 2, pieces, exposure);
+    NegativeBinomial demand = demand(exposure);
+    double logExactly = demand.logProbability(pieces);
+    double none = Math.exp(UpperTail.logAtLeast(pieces, shape, demand.mean(), logExactly));
+    double more = Math.exp(logExactly) * pieces / shape;
+    double one = none + more;
+    double two = one + more * (shape + pieces) / (shape + 1) * rate / (rate + exposure);
     if (!(none > Double.MIN_NORMAL)) {
       return after(pieces, exposure); // unheard of: as if exactly so many, which is the least of it
     }
@@ -59,9 +63,5 @@ public record GammaPoisson(double shape, double rate) {
       return after(pieces, exposure); // lost to rounding, with a belief far narrower than any show
     }
     return new GammaPoisson(first * first / variance, first / variance);
-  }
-
-  private double atLeast(double shape, double pieces, double exposure) {
-    return new NegativeBinomial(shape, shape / rate * exposure).atLeast(pieces);
   }
 }

@@ -21,9 +21,9 @@ public class StandingLots {
         SELECT i.lot, CAST(NULL AS text) AS tag, sum(b.amount) AS pieces, false AS plastic_vessel,
           string_agg(DISTINCT i.container, ', ' ORDER BY i.container)
             FILTER (WHERE c.material = 'plastic') AS plastic_sizes
-        FROM balances b JOIN items i ON i.id = b.item JOIN places p ON p.code = b.place
+        FROM balances b JOIN items i ON i.id = b.item JOIN places p ON p.code = b.standing_at
           JOIN containers c ON c.code = i.container
-        WHERE b.standing AND p.kind IN ('home', 'out') AND b.amount > 0
+        WHERE p.kind IN ('home', 'out') AND b.amount > 0
         GROUP BY i.lot
         UNION ALL
         SELECT f.lot, f.tag, 0, v.material = 'plastic', NULL
