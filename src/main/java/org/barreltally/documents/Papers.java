@@ -1,9 +1,12 @@
 package org.barreltally.documents;
 
 import java.util.List;
+import org.barreltally.documents.internal.AddressLabelPdf;
 import org.barreltally.documents.internal.FormPages;
 import org.barreltally.documents.internal.FormPdf;
+import org.barreltally.documents.internal.GreetingCardPdf;
 import org.barreltally.documents.internal.LabelPdf;
+import org.barreltally.documents.internal.PagesPdf;
 import org.barreltally.documents.internal.PriceCardPdf;
 import org.barreltally.documents.internal.PriceSheetPdf;
 import org.barreltally.documents.internal.TagPdf;
@@ -72,5 +75,36 @@ public final class Papers {
    */
   public static byte[] pages(FormText text) {
     return FormPages.render(text);
+  }
+
+  /**
+   * Rows on as many pages as they take.
+   *
+   * @throws TextDoesNotFit naming a word that is too long
+   * @throws CharacterNotCovered naming the character and its field
+   */
+  public static byte[] pages(PagesText text) {
+    return PagesPdf.render(text);
+  }
+
+  /**
+   * Sheets of address labels.
+   *
+   * @param startAt the first label used on the first sheet, from 1
+   * @throws TextDoesNotFit naming what is too long
+   * @throws CharacterNotCovered naming the character and its field
+   */
+  public static byte[] addresses(List<AddressText> labels, LabelSheet sheet, int startAt) {
+    return AddressLabelPdf.render(labels, sheet, startAt);
+  }
+
+  /**
+   * Greeting cards, four on a page.
+   *
+   * @throws TextDoesNotFit naming what is too long
+   * @throws CharacterNotCovered naming the character and its field
+   */
+  public static byte[] cards(List<CardText> cards, Paper paper) {
+    return GreetingCardPdf.render(cards, paper);
   }
 }

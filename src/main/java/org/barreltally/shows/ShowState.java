@@ -61,6 +61,11 @@ public enum ShowState {
     return this == ACCEPTED || this == PAID || this == PACKED || this == RUNNING;
   }
 
+  /** Whether it has its place and nothing went there yet. */
+  public boolean awaitsPackOut() {
+    return this == ACCEPTED || this == PAID;
+  }
+
   /** Whether jars may have been at its table. */
   public boolean mayHaveStood() {
     return this != APPLIED && this != DECLINED;

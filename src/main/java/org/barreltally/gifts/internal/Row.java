@@ -1,0 +1,38 @@
+package org.barreltally.gifts.internal;
+
+import jakarta.persistence.Tuple;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.barreltally.pricing.Money;
+
+/** A row of a query, read by type; a null stays null. */
+record Row(Tuple row) {
+
+  String text(String column) {
+    return row.get(column, String.class);
+  }
+
+  UUID id(String column) {
+    return row.get(column, UUID.class);
+  }
+
+  Integer whole(String column) {
+    Number number = row.get(column, Number.class);
+    return number == null ? null : number.intValue();
+  }
+
+  long pieces(String column) {
+    return row.get(column, Number.class).longValue();
+  }
+
+  LocalDate day(String column) {
+    Object day = row.get(column);
+    return day instanceof java.sql.Date date ? date.toLocalDate() : (LocalDate) day;
+  }
+
+  Money money(String column, String currency) {
+    BigDecimal amount = row.get(column, BigDecimal.class);
+    return amount == null ? null : Money.rounded(amount, currency);
+  }
+}

@@ -1,0 +1,2 @@
+/** Gift boxes, carriers and gift orders over REST. */
+package org.barreltally.gifts.rest;
