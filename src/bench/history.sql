@@ -41,9 +41,9 @@ INSERT INTO entries (movement, line, place, item, amount, balance_after, seq)
   UNION ALL SELECT canned, (4 + 2 * nth)::smallint, 'cool-room', item, 6, 6, 1 FROM past JOIN past_jars USING (n)
   UNION ALL SELECT given, (2 * nth - 1)::smallint, 'cool-room', item, -6, 0, 2 FROM past JOIN past_jars USING (n)
   UNION ALL SELECT given, (2 * nth)::smallint, 'given', item, 6, 6, 1 FROM past JOIN past_jars USING (n);
-INSERT INTO balances (place, item, amount, seq, below_zero)
-  SELECT e.place, e.item, sum(e.amount), count(*), p.below_zero
-  FROM entries e JOIN places p ON p.code = e.place
+INSERT INTO balances (place, item, amount, seq, below_zero, container)
+  SELECT e.place, e.item, sum(e.amount), count(*), p.below_zero, max(i.container)
+  FROM entries e JOIN places p ON p.code = e.place JOIN items i ON i.id = e.item
   WHERE e.movement IN (SELECT unnest(ARRAY[filled, canned, given]) FROM past)
   GROUP BY e.place, e.item, p.below_zero;
 INSERT INTO canning_runs (lot, movement, run_on, sheet, recorded_at, recorded_by)

@@ -82,4 +82,10 @@ public class Barrels {
   public List<Barrel> withSyrup() {
     return query.read("b.amount > 0", Integer.MAX_VALUE);
   }
+
+  /** Those of them whose syrup is of a lot. */
+  @Transactional
+  public List<Barrel> withSyrupOf(String lot) {
+    return query.read("l.code = ? AND b.amount > 0", Integer.MAX_VALUE, lot);
+  }
 }

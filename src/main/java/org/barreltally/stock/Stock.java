@@ -30,13 +30,13 @@ public class Stock {
 
   private static final String JARS =
       """
-      SELECT b.place, i.container, i.grade, i.lot, b.amount, i.held
+      SELECT b.place, b.container, i.grade, i.lot, b.amount, i.held
       FROM balances b JOIN items i ON i.id = b.item
-      WHERE i.container IS NOT NULL AND b.standing_at IN (:places)
+      WHERE b.container IS NOT NULL AND b.standing_at IN (:places)
       """;
 
   private static final String SORT =
-      "b.place %1$s, %2$s i.container %1$s, coalesce(i.lot, '?' || coalesce(i.grade, '')) %1$s";
+      "b.place %1$s, %2$s b.container %1$s, coalesce(i.lot, '?' || coalesce(i.grade, '')) %1$s";
 
   /** The order of the characters' numbers, as Java compares them. */
   private static final String BY_CHARACTER = "COLLATE \"C\"";
@@ -67,7 +67,7 @@ public class Stock {
     Stream<StockRow> vessels =
         filter.container() != null
             ? Stream.empty()
-            : barrels.withSyrup().stream()
+            : vessels(filter.lot()).stream()
                 .filter(vessel -> matches(vessel, filter))
                 .map(Stock::vessel)
                 .filter(row -> after == null || row.key().compareTo(after) > 0);
@@ -75,6 +75,10 @@ public class Stock {
         .sorted(Comparator.comparing(StockRow::key))
         .limit(limit)
         .toList();
+  }
+
+  private List<Barrel> vessels(String lot) {
+    return lot == null ? barrels.withSyrup() : barrels.withSyrupOf(lot);
   }
 
   private void check(Filter filter) {
@@ -93,7 +97,7 @@ public class Stock {
     StringBuilder sql = new StringBuilder(JARS);
     Map<String, Object> parameters = new HashMap<>();
     parameters.put("places", filter.place() == null ? places.ownCodes() : List.of(filter.place()));
-    add(sql, parameters, "i.container = ", "container", filter.container());
+    add(sql, parameters, "b.container = ", "container", filter.container());
     add(
         sql,
         parameters,
@@ -145,8 +149,7 @@ public class Stock {
 
   private static boolean matches(Barrel vessel, Filter filter) {
     return (filter.place() == null || filter.place().equals(vessel.place()))
-        && (filter.grade() == null || filter.grade() == vessel.lot().grade())
-        && (filter.lot() == null || filter.lot().equals(vessel.lot().code()));
+        && (filter.grade() == null || filter.grade() == vessel.lot().grade());
   }
 
   private static StockRow vessel(Barrel vessel) {

@@ -19,7 +19,7 @@ public class RoomJars {
       """
       SELECT i.id, i.lot, i.container, i.grams_each, i.grade, b.amount
       FROM balances b JOIN items i ON i.id = b.item JOIN lots l ON l.code = i.lot
-      WHERE b.standing_at = :place AND i.container = :container AND NOT i.held AND b.amount > 0
+      WHERE b.standing_at = :place AND b.container = :container AND NOT i.held AND b.amount > 0
         AND i.grade = coalesce(CAST(:grade AS text), i.grade)
       ORDER BY l.made_on, l.code
       """;
