@@ -82,7 +82,8 @@ final class ConsignmentNote {
                 false,
                 "sign",
                 "Brought by ______________________     Taken by ______________________")));
-    return new FormText(paper, "Consignment note %s %s".formatted(shop.name(), delivery.on()), parts);
+    return new FormText(
+        paper, "Consignment note %s %s".formatted(shop.name(), delivery.on()), parts);
   }
 
   private String terms() {

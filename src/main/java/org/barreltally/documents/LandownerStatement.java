@@ -55,8 +55,7 @@ final class LandownerStatement {
   }
 
   private Part head() {
-    String state =
-        lease.closedOn() == null ? "not closed yet" : "closed on " + lease.closedOn();
+    String state = lease.closedOn() == null ? "not closed yet" : "closed on " + lease.closedOn();
     return Part.of(
         Row.of(Type.LARGE, false, "title", "Syrup for trees: season " + lease.season()),
         Row.of(Type.PLAIN, false, "bush", lease.bush() + " · " + state));
@@ -127,14 +126,12 @@ final class LandownerStatement {
   private String basis() {
     String at = terms.price() == null ? "" : " at " + terms.price() + " a gallon";
     return switch (terms.basis()) {
-      case VOLUME ->
-          "Jars count by what is in them%s: 16 half-pints are a gallon.".formatted(at);
+      case VOLUME -> "Jars count by what is in them%s: 16 half-pints are a gallon.".formatted(at);
       case LIST_VALUE ->
           "Jars count by their list price of the day."
               + (terms.price() == null ? "" : " Gallons are told%s.".formatted(at));
       case VOLUME_PLUS_CONTAINER ->
-          "Jars count by what is in them%s, and for their containers: %s."
-              .formatted(at, charges());
+          "Jars count by what is in them%s, and for their containers: %s.".formatted(at, charges());
     };
   }
 
@@ -142,8 +139,7 @@ final class LandownerStatement {
     return terms.containerCharges().isEmpty()
         ? "none charged"
         : String.join(
-            ", ",
-            terms.containerCharges().stream().map(LandownerStatement::charge).toList());
+            ", ", terms.containerCharges().stream().map(LandownerStatement::charge).toList());
   }
 
   private static String charge(ContainerCharge charge) {
@@ -154,7 +150,14 @@ final class LandownerStatement {
     List<Row> rows = new ArrayList<>();
     rows.add(
         Row.of(
-            Type.STRONG, true, "delivered", "Handed over", "Jars", "Size, grade", "Lot", "Gallons",
+            Type.STRONG,
+            true,
+            "delivered",
+            "Handed over",
+            "Jars",
+            "Size, grade",
+            "Lot",
+            "Gallons",
             "Counts for"));
     for (ShareStatement.Line line : said.delivered()) {
       rows.add(
@@ -186,8 +189,7 @@ final class LandownerStatement {
   private Part left() {
     boolean over = said.carried().signum() < 0;
     List<Row> rows = new ArrayList<>();
-    rows.add(
-        sum(Type.PLAIN, "Handed over in all", said.deliveredValue(), said.deliveredVolume()));
+    rows.add(sum(Type.PLAIN, "Handed over in all", said.deliveredValue(), said.deliveredVolume()));
     rows.add(
         sum(
             Type.STRONG,
@@ -213,7 +215,8 @@ final class LandownerStatement {
     rows.add(sum(Type.PLAIN, "Use of the trees, by the lease", said.owed(), null));
     rows.add(
         said.deliveredListValue() == null
-            ? Row.of(Type.PLAIN, false, "values", "Jars at their list price: not all have one", "", "")
+            ? Row.of(
+                Type.PLAIN, false, "values", "Jars at their list price: not all have one", "", "")
             : sum(
                 Type.PLAIN,
                 "Jars handed over, at what others paid that day (list price)",
@@ -227,8 +230,7 @@ final class LandownerStatement {
   }
 
   private static Row sum(Type type, String what, Money money, Quantity gallons) {
-    return Row.of(
-        type, type == Type.STRONG, "sum", what, money.toString(), words(gallons));
+    return Row.of(type, type == Type.STRONG, "sum", what, money.toString(), words(gallons));
   }
 
   private static String words(Quantity gallons) {

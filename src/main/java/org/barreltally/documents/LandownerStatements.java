@@ -16,8 +16,7 @@ public class LandownerStatements {
   private final FarmSettings settings;
   private final Days days;
 
-  LandownerStatements(
-      Statements statements, LabelSheets sheets, FarmSettings settings, Days days) {
+  LandownerStatements(Statements statements, LabelSheets sheets, FarmSettings settings, Days days) {
     this.statements = statements;
     this.sheets = sheets;
     this.settings = settings;

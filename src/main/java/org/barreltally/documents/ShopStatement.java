@@ -44,15 +44,26 @@ final class ShopStatement {
                 true,
                 "decide",
                 "What stands on the shelf is still the maker's. Due for a line: price × (sold + what the shop bears) × (1 − its part), rounded once, half up. This sheet helps your records; your tax preparer decides.")));
-    return new FormText(paper, "Consignment statement %s %s".formatted(said.name(), said.to()), parts);
+    return new FormText(
+        paper, "Consignment statement %s %s".formatted(said.name(), said.to()), parts);
   }
 
   private Part shelf() {
     List<Row> rows = new ArrayList<>();
     rows.add(
         Row.of(
-            Type.STRONG, true, "items", "The shelf", "Lot", "Stood", "Came", "Home", "Sold",
-            "Broken", "Missing", "Stands"));
+            Type.STRONG,
+            true,
+            "items",
+            "The shelf",
+            "Lot",
+            "Stood",
+            "Came",
+            "Home",
+            "Sold",
+            "Broken",
+            "Missing",
+            "Stands"));
     for (Statement.Item item : said.items()) {
       rows.add(
           Row.of(
@@ -81,8 +92,16 @@ final class ShopStatement {
     List<Row> rows = new ArrayList<>();
     rows.add(
         Row.of(
-            Type.STRONG, true, "counts", "Counted " + count.on(), "Lot", "Sold", "Broken",
-            "Missing", "Price", "Due"));
+            Type.STRONG,
+            true,
+            "counts",
+            "Counted " + count.on(),
+            "Lot",
+            "Sold",
+            "Broken",
+            "Missing",
+            "Price",
+            "Due"));
     for (ShelfCount.Line line : count.lines()) {
       if (line.price() != null) {
         rows.add(
@@ -101,7 +120,15 @@ final class ShopStatement {
     }
     rows.add(
         Row.of(
-            Type.PLAIN, true, "counts", ShopWords.terms(count.terms()), "", "", "", "", "",
+            Type.PLAIN,
+            true,
+            "counts",
+            ShopWords.terms(count.terms()),
+            "",
+            "",
+            "",
+            "",
+            "",
             count.due().toString()));
     return new Part(
         List.of(

@@ -178,7 +178,9 @@ final class Share {
   }
 
   private static Quantity gallons(BigDecimal mL) {
-    return Quantity.of(mL, Unit.ML).to(Unit.GAL, VOLUME_DECIMALS);
+    BigDecimal gallons =
+        mL.divide(ML_PER_GAL, VOLUME_DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
+    return Quantity.of(gallons.setScale(Math.max(0, gallons.scale())), Unit.GAL);
   }
 
   private Money sum(List<ShareStatement.Line> lines) {

@@ -86,7 +86,7 @@ public class Accounts {
         shop.name(),
         shownFrom,
         last,
-        rows.terms(code, last).orElse(shop.terms()),
+        rows.terms(code, last),
         ShelfItems.between(deliveries, counts, first),
         deliveries.stream().filter(d -> !d.on().isBefore(first)).toList(),
         counts.stream().filter(c -> !c.on().isBefore(first)).toList(),

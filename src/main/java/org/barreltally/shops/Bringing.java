@@ -76,7 +76,8 @@ public class Bringing {
    * Fetches jars home from a shop; held lots may come home.
    *
    * @throws UnknownShop if there is none of that code
-   * @throws org.barreltally.ledger.NotThatMuchThere if the book has fewer there: count the shelf first
+   * @throws org.barreltally.ledger.NotThatMuchThere if the book has fewer there: count the shelf
+   *     first
    */
   @Transactional
   public Delivery fetch(String code, MoveJars said) {

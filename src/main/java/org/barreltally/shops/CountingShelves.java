@@ -74,7 +74,6 @@ public class CountingShelves {
    * @throws NotCounted if the book has jars there that no line names
    * @throws CountedTwice if two lines name the same jars
    * @throws ShelfChangedLater if jars came, went or were counted on a later day
-   * @throws NoTermsYet if nothing was agreed for the day
    * @throws NoShopPrice if jars that are gone have no price
    */
   @Transactional
@@ -88,7 +87,7 @@ public class CountingShelves {
             newest -> {
               throw new ShelfChangedLater(on, newest);
             });
-    Terms terms = rows.terms(code, on).orElseThrow(() -> new NoTermsYet(shop.name(), on));
+    Terms terms = rows.terms(code, on);
     List<Item> items =
         jars.locked(
             said.lines().stream()

@@ -45,8 +45,7 @@ class LeaseRules {
    */
   static String name(String said, String field, String what) {
     if (said == null || said.isBlank() || said.strip().length() > NAME_MAX) {
-      throw new InvalidField(
-          field, "Give %s in 1 to %d characters.".formatted(what, NAME_MAX));
+      throw new InvalidField(field, "Give %s in 1 to %d characters.".formatted(what, NAME_MAX));
     }
     return said.strip();
   }

@@ -64,6 +64,7 @@ public class Leases {
     LeaseTerms terms = rules.terms(said.terms());
     List<TapCount> taps = rules.taps(said.taps(), terms.governs(), "taps");
     Landowner landowner = landowners.known(name);
+    landowners.lock(landowner.id());
     rows.find(landowner.id(), bush, season)
         .ifPresent(
             lease -> {
@@ -101,13 +102,14 @@ public class Leases {
   }
 
   /**
-   * The lease, kept from being closed or delivered on by others until the transaction ends.
+   * The lease, kept with all of its landowner from being closed or delivered on by others until the
+   * transaction ends.
    *
    * @throws LeaseClosed if it was closed
    */
   @Transactional
   public Lease opened(UUID id) {
-    rows.lock(id);
+    landowners.lock(at(id).landowner().id());
     Lease lease = at(id);
     if (lease.closedOn() != null) {
       throw new LeaseClosed(lease);

@@ -72,6 +72,16 @@ class AppendOnlyTest {
       gift_steps reason
       gift_promised pieces
       gift_jars pieces
+      shop_terms shop
+      shop_deliveries note
+      shop_counts due
+      shop_payments note
+      leases bush
+      lease_terms basis
+      lease_taps taps
+      lease_deliveries note
+      lease_closings credit
+      lease_carries into_lease
       """;
 
   @Inject DataSource application;

@@ -27,6 +27,7 @@ class LeaseRefusalsTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
+      quoteCharacter = '"',
       value = {
         "'landowner': 'Odile'| 'landowner': ' '| invalid-field| landowner",
         "'bush': 'Upper Wend'| 'bush': null| invalid-field| bush",
@@ -89,7 +90,9 @@ class LeaseRefusalsTest {
         .then()
         .statusCode(400)
         .body("code", equalTo("id-missing"));
-    posts("/api/leases/" + UUID.randomUUID() + "/deliveries", "{'lines': [" + line(size, lot, 1) + "]}")
+    posts(
+            "/api/leases/" + UUID.randomUUID() + "/deliveries",
+            "{'lines': [" + line(size, lot, 1) + "]}")
         .statusCode(404)
         .body("code", equalTo("unknown-lease"));
     Owner.asks()

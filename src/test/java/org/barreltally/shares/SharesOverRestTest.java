@@ -142,7 +142,8 @@ class SharesOverRestTest {
     String gallon = newSize(128);
     String lot = shelf.lotWith(20, gallon);
     String owner = newName();
-    String first = lease(owner, 2025, terms("volume", "set", "1.10", "55.00"), tap("2025-02-14", 420));
+    String first =
+        lease(owner, 2025, terms("volume", "set", "1.10", "55.00"), tap("2025-02-14", 420));
     handOver(first, line(gallon, lot, 3)).statusCode(201);
     posts("/api/leases/" + first + "/close", "{'on': '2026-01-05'}")
         .statusCode(201)
@@ -173,7 +174,8 @@ class SharesOverRestTest {
     String gallon = newSize(128);
     String lot = shelf.lotWith(20, gallon);
     String owner = newName();
-    String first = lease(owner, 2025, terms("volume", "set", "1.10", "55.00"), tap("2025-02-14", 100));
+    String first =
+        lease(owner, 2025, terms("volume", "set", "1.10", "55.00"), tap("2025-02-14", 100));
     String second =
         lease(
             owner,
@@ -240,7 +242,7 @@ class SharesOverRestTest {
     posts("/api/leases/" + lease + "/deliveries", body, key).body("id", equalTo(id));
     assertEquals(3, shelf.standing("cool-room", lot, gallon));
     reads("/api/lots/" + lot + "/trace")
-        .body("whereabouts.find { it.place == 'landowner' }.count", equalTo(2));
+        .body("whereabouts.find { it.recipient == 'landowner' }.count", equalTo(2));
   }
 
   @Test
@@ -271,7 +273,8 @@ class SharesOverRestTest {
   @Test
   void a_landowner_can_be_renamed_and_removed() {
     String owner = newName();
-    String lease = lease(owner, 2026, terms("volume", "set", "1.10", "55.00"), tap("2026-02-14", 1));
+    String lease =
+        lease(owner, 2026, terms("volume", "set", "1.10", "55.00"), tap("2026-02-14", 1));
     String id = reads("/api/leases/" + lease).extract().path("landownerId");
     Owner.asks()
         .contentType("application/json")

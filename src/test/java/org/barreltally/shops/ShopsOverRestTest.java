@@ -213,7 +213,10 @@ class ShopsOverRestTest {
     String size = newSize(16);
     String lot = shelf.lotWith(30, size);
     String shop =
-        shop(size, "15.00", "'commissionPercent': 40, 'missing': 'split', 'details': '3 Millrace Lane'");
+        shop(
+            size,
+            "15.00",
+            "'commissionPercent': 40, 'missing': 'split', 'details': '3 Millrace Lane'");
     String delivery = bring(shop, size, lot, 24).extract().path("id");
     String note = pdf("/api/shops/" + shop + "/deliveries/" + delivery + "/note.pdf");
     assertTrue(note.contains(lot) && note.contains("24") && note.contains("3 Millrace Lane"), note);
@@ -221,7 +224,11 @@ class ShopsOverRestTest {
     String statement = pdf("/api/shops/" + shop + "/statement.pdf");
     for (String words :
         new String[] {
-          lot, "The shop keeps 40 % of each price", "the shop bears 50 %", "130.50 USD", "To be paid"
+          lot,
+          "The shop keeps 40 % of each price",
+          "the shop bears 50 %",
+          "130.50 USD",
+          "To be paid"
         }) {
       assertTrue(statement.contains(words), () -> words + " in " + statement);
     }

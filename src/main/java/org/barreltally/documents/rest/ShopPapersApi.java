@@ -46,8 +46,7 @@ public class ShopPapersApi {
       @QueryParam("from") String from,
       @QueryParam("to") String to) {
     return PdfAnswer.of(
-        Papers.pages(
-            papers.statement(code, AskedDay.of(from, "from"), AskedDay.of(to, "to"))),
+        Papers.pages(papers.statement(code, AskedDay.of(from, "from"), AskedDay.of(to, "to"))),
         "statement-" + code);
   }
 

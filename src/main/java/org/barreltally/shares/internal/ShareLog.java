@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
-import java.sql.Date;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.barreltally.ledger.Days;
@@ -65,7 +65,7 @@ public class ShareLog {
                 new HandedOver(
                     row.get("id", UUID.class),
                     lease,
-                    row.get("on_day", Date.class).toLocalDate(),
+                    row.get("on_day", LocalDate.class),
                     row.get("movement", UUID.class),
                     read(row.get("told", String.class)),
                     row.get("note", String.class)))

@@ -76,8 +76,7 @@ public class SharesApi {
                   @Content(
                       examples = @ExampleObject(name = "example", value = ShareExamples.HAND_OVER)))
           HandOver said) {
-    return once.answer(
-        key, said, () -> Answer.created(statement(id), handing.handOver(id, said)));
+    return once.answer(key, said, () -> Answer.created(statement(id), handing.handOver(id, said)));
   }
 
   @POST
@@ -107,8 +106,7 @@ public class SharesApi {
     return once.answer(
         key,
         said,
-        () ->
-            Answer.created(statement(id), StatementView.of(statements.close(id, said.on()))));
+        () -> Answer.created(statement(id), StatementView.of(statements.close(id, said.on()))));
   }
 
   @GET

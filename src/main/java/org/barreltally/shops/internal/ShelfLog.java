@@ -111,8 +111,7 @@ public class ShelfLog {
                     + ") AS days")
             .setParameter("shop", shop)
             .getSingleResult();
-    return Optional.ofNullable(newest)
-        .map(day -> day instanceof java.sql.Date date ? date.toLocalDate() : (LocalDate) day);
+    return Optional.ofNullable(newest).map(LocalDate.class::cast);
   }
 
   /** Deliveries and fetchings up to a day, in their order. */
@@ -207,7 +206,7 @@ public class ShelfLog {
   }
 
   private static LocalDate day(Tuple row) {
-    return row.get("on_day", java.sql.Date.class).toLocalDate();
+    return row.get("on_day", LocalDate.class);
   }
 
   private String written(Object lines) {

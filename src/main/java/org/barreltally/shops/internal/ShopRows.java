@@ -104,13 +104,13 @@ public class ShopRows {
         .executeUpdate();
   }
 
-  /** The terms that hold on a day. */
-  public Optional<Terms> terms(String shop, LocalDate on) {
+  /** The terms that hold on a day; the first ones hold for what was before them as well. */
+  public Terms terms(String shop, LocalDate on) {
     return terms(
-            " WHERE t.shop = :shop AND t.valid_from <= :on ORDER BY t.valid_from DESC, t.id DESC",
+            " WHERE t.shop = :shop ORDER BY t.valid_from > :on,"
+                + " CASE WHEN t.valid_from > :on THEN t.valid_from END, t.valid_from DESC, t.id DESC",
             Map.of("shop", shop, "on", on))
-        .stream()
-        .findFirst();
+        .get(0);
   }
 
   /** The terms of that id, which a count names. */
@@ -154,7 +154,7 @@ public class ShopRows {
   private static Terms terms(Tuple row) {
     return new Terms(
         row.get("id", UUID.class),
-        row.get("valid_from", java.sql.Date.class).toLocalDate(),
+        row.get("valid_from", LocalDate.class),
         row.get("commission_percent", BigDecimal.class),
         MissingRule.of(row.get("missing", String.class)),
         row.get("shop_bears_percent", BigDecimal.class),

@@ -4,6 +4,7 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -16,6 +17,8 @@ import org.barreltally.shops.AgreeTerms;
 import org.barreltally.shops.OpenShop;
 import org.barreltally.shops.Shop;
 import org.barreltally.shops.Shops;
+import org.barreltally.web.Answer;
+import org.barreltally.web.MaybeOnce;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -35,9 +38,11 @@ public class ShopsApi {
   private static final String BODY = "Send the record as JSON.";
 
   private final Shops shops;
+  private final MaybeOnce maybeOnce;
 
-  ShopsApi(Shops shops) {
+  ShopsApi(Shops shops, MaybeOnce maybeOnce) {
     this.shops = shops;
+    this.maybeOnce = maybeOnce;
   }
 
   @POST
@@ -55,14 +60,14 @@ public class ShopsApi {
               schema = @Schema(implementation = Shop.class),
               examples = @ExampleObject(name = "example", value = ShopExamples.SHOP)))
   public Response open(
+      @HeaderParam("Idempotency-Key") String key,
       @Valid
           @NotNull(message = BODY)
           @RequestBody(
               content =
                   @Content(examples = @ExampleObject(name = "example", value = ShopExamples.OPEN)))
           OpenShop said) {
-    Shop shop = shops.open(said);
-    return Response.created(URI.create("/api/shops/" + shop.code())).entity(shop).build();
+    return maybeOnce.answer(key, said, () -> created(shops.open(said)));
   }
 
   @GET
@@ -111,14 +116,17 @@ public class ShopsApi {
               examples = @ExampleObject(name = "example", value = ShopExamples.SHOP)))
   public Response agree(
       @PathParam("code") String code,
+      @HeaderParam("Idempotency-Key") String key,
       @Valid
           @NotNull(message = BODY)
           @RequestBody(
               content =
                   @Content(examples = @ExampleObject(name = "example", value = ShopExamples.TERMS)))
           AgreeTerms said) {
-    return Response.created(URI.create("/api/shops/" + code))
-        .entity(shops.agree(code, said))
-        .build();
+    return maybeOnce.answer(key, said, () -> created(shops.agree(code, said)));
+  }
+
+  private static Answer created(Shop shop) {
+    return Answer.created(URI.create("/api/shops/" + shop.code()), shop);
   }
 }

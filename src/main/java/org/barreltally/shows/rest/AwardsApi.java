@@ -18,6 +18,7 @@ import org.barreltally.shows.EnterAward;
 import org.barreltally.shows.Shows;
 import org.barreltally.web.Answer;
 import org.barreltally.web.IfMatch;
+import org.barreltally.web.MaybeOnce;
 import org.barreltally.web.Page;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;

@@ -22,6 +22,7 @@ import org.barreltally.shows.ShowRecords;
 import org.barreltally.shows.ToDo;
 import org.barreltally.web.Answer;
 import org.barreltally.web.IfMatch;
+import org.barreltally.web.MaybeOnce;
 import org.barreltally.web.Once;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;

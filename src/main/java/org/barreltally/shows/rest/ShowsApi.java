@@ -27,6 +27,7 @@ import org.barreltally.shows.Shows;
 import org.barreltally.shows.Stepping;
 import org.barreltally.web.Answer;
 import org.barreltally.web.IfMatch;
+import org.barreltally.web.MaybeOnce;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
 import org.eclipse.microprofile.openapi.annotations.Operation;

@@ -54,6 +54,14 @@ public class LandownerRows {
     return named(name).orElseThrow();
   }
 
+  /** Lets nobody else agree, count, deliver on or close leases of this landowner meanwhile. */
+  public void lock(UUID id) {
+    entities
+        .createNativeQuery("SELECT id FROM landowners WHERE id = :id FOR UPDATE")
+        .setParameter("id", id)
+        .getResultList();
+  }
+
   public void change(UUID id, String name, String address) {
     entities
         .createNativeQuery(

@@ -8,7 +8,6 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.Query;
 import jakarta.persistence.Tuple;
 import java.math.BigDecimal;
-import java.sql.Date;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -89,18 +88,11 @@ public class LeaseRows {
       parameters.put("open", filter.open());
     }
     if (after != null) {
-      where.append(" AND (l.season, l.id) < (SELECT a.season, a.id FROM leases a WHERE a.id = :after)");
+      where.append(
+          " AND (l.season, l.id) < (SELECT a.season, a.id FROM leases a WHERE a.id = :after)");
       parameters.put("after", after);
     }
     return read(where + " ORDER BY l.season DESC, l.id DESC", parameters, limit);
-  }
-
-  /** Lets nobody else change, deliver on or close this lease until the transaction ends. */
-  public void lock(UUID id) {
-    entities
-        .createNativeQuery("SELECT id FROM leases WHERE id = :id FOR UPDATE")
-        .setParameter("id", id)
-        .getResultList();
   }
 
   public UUID add(UUID landowner, String bush, int season) {
@@ -161,14 +153,14 @@ public class LeaseRows {
         .executeUpdate();
   }
 
-  /** The first lease of the same trees of a later season that is open, kept from being closed. */
+  /** The first lease of the same trees of a later season that is open. */
   public Optional<UUID> nextOpen(Lease lease) {
     List<?> next =
         entities
             .createNativeQuery(
                 "SELECT l.id FROM leases l WHERE l.landowner = :landowner AND l.bush = :bush"
                     + " AND l.season > :season AND NOT EXISTS (SELECT 1 FROM lease_closings c"
-                    + " WHERE c.lease = l.id) ORDER BY l.season LIMIT 1 FOR UPDATE OF l")
+                    + " WHERE c.lease = l.id) ORDER BY l.season LIMIT 1")
             .setParameter("landowner", lease.landowner().id())
             .setParameter("bush", lease.bush())
             .setParameter("season", lease.season())
@@ -218,7 +210,7 @@ public class LeaseRows {
                 new Credit(
                     row.get("id", UUID.class),
                     row.get("season", Integer.class),
-                    row.get("on_day", Date.class).toLocalDate(),
+                    row.get("on_day", LocalDate.class),
                     Money.rounded(
                         row.get("credit", BigDecimal.class), row.get("currency", String.class)),
                     row.get("credit_ml", BigDecimal.class)))
@@ -266,7 +258,7 @@ public class LeaseRows {
       taps.computeIfAbsent(row.get("lease", UUID.class), id -> new ArrayList<>())
           .add(
               new TapCount(
-                  row.get("from_day", Date.class).toLocalDate(),
+                  row.get("from_day", LocalDate.class),
                   row.get("taps", Integer.class),
                   TapKind.of(row.get("kind", String.class)),
                   row.get("note", String.class)));
@@ -277,7 +269,6 @@ public class LeaseRows {
   private Lease lease(Tuple row, Map<UUID, List<TapCount>> taps) {
     String currency = row.get("currency", String.class);
     BigDecimal price = row.get("price", BigDecimal.class);
-    Date closed = row.get("closed_on", Date.class);
     UUID id = row.get("id", UUID.class);
     return new Lease(
         id,
@@ -295,7 +286,7 @@ public class LeaseRows {
             row.get("price_list", UUID.class),
             charges(row.get("charges", String.class))),
         taps.getOrDefault(id, List.of()),
-        closed == null ? null : closed.toLocalDate());
+        row.get("closed_on", LocalDate.class));
   }
 
   private String written(List<ContainerCharge> charges) {

@@ -3,6 +3,7 @@ package org.barreltally.sugarbush.rest;
 import jakarta.validation.constraints.NotNull;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -23,6 +24,8 @@ import org.barreltally.sugarbush.LeaseTerms;
 import org.barreltally.sugarbush.Leases;
 import org.barreltally.sugarbush.TapCount;
 import org.barreltally.sugarbush.TapKind;
+import org.barreltally.web.Answer;
+import org.barreltally.web.MaybeOnce;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -42,9 +45,11 @@ public class LeasesApi {
   private static final String BODY = "Send the record as JSON.";
 
   private final Leases leases;
+  private final MaybeOnce maybeOnce;
 
-  LeasesApi(Leases leases) {
+  LeasesApi(Leases leases, MaybeOnce maybeOnce) {
     this.leases = leases;
+    this.maybeOnce = maybeOnce;
   }
 
   /** What is said of a lease. */
@@ -86,13 +91,14 @@ public class LeasesApi {
               schema = @Schema(implementation = LeaseView.class),
               examples = @ExampleObject(name = "example", value = LeaseExamples.LEASE)))
   public Response agree(
+      @HeaderParam("Idempotency-Key") String key,
       @NotNull(message = BODY)
           @RequestBody(
               content =
                   @Content(
                       examples = @ExampleObject(name = "example", value = LeaseExamples.AGREE)))
           NewLease said) {
-    return created(leases.agree(said.said()));
+    return maybeOnce.answer(key, said, () -> created(leases.agree(said.said())));
   }
 
   @GET
@@ -162,13 +168,14 @@ public class LeasesApi {
               examples = @ExampleObject(name = "example", value = LeaseExamples.LEASE)))
   public Response agreeAnew(
       @PathParam("id") UUID id,
+      @HeaderParam("Idempotency-Key") String key,
       @NotNull(message = BODY)
           @RequestBody(
               content =
                   @Content(
                       examples = @ExampleObject(name = "example", value = LeaseExamples.TERMS)))
           LeaseTerms said) {
-    return created(leases.agreeAnew(id, said));
+    return maybeOnce.answer(key, said, () -> created(leases.agreeAnew(id, said)));
   }
 
   @POST
@@ -186,17 +193,16 @@ public class LeasesApi {
               examples = @ExampleObject(name = "example", value = LeaseExamples.LEASE)))
   public Response count(
       @PathParam("id") UUID id,
+      @HeaderParam("Idempotency-Key") String key,
       @NotNull(message = BODY)
           @RequestBody(
               content =
                   @Content(examples = @ExampleObject(name = "example", value = LeaseExamples.TAPS)))
           TapCount said) {
-    return created(leases.count(id, said));
+    return maybeOnce.answer(key, said, () -> created(leases.count(id, said)));
   }
 
-  private static Response created(Lease lease) {
-    return Response.created(URI.create("/api/leases/" + lease.id()))
-        .entity(LeaseView.of(lease))
-        .build();
+  private static Answer created(Lease lease) {
+    return Answer.created(URI.create("/api/leases/" + lease.id()), LeaseView.of(lease));
   }
 }

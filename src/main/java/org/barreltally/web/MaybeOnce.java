@@ -1,18 +1,16 @@
-package org.barreltally.shows.rest;
+package org.barreltally.web;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.Response;
 import java.util.function.Supplier;
-import org.barreltally.web.Answer;
-import org.barreltally.web.Once;
 
 /**
  * For requests that move neither stock nor money: with an Idempotency-Key a repeat gets the first
  * answer, without one the request is simply done.
  */
 @ApplicationScoped
-class MaybeOnce {
+public class MaybeOnce {
 
   private final Once once;
 
@@ -20,7 +18,8 @@ class MaybeOnce {
     this.once = once;
   }
 
-  Response answer(String key, Object request, Supplier<Answer> action) {
+  /** Does what is asked, once where an id is given. */
+  public Response answer(String key, Object request, Supplier<Answer> action) {
     if (key != null) {
       return once.answer(key, request, action);
     }
