@@ -35,7 +35,18 @@ final class ShopStatement {
                 "%s · %s to %s · %s".formatted(said.name(), said.from(), said.to(), maker.name())),
             Row.of(Type.PLAIN, false, "terms", ShopWords.terms(said.terms()))));
     parts.add(shelf());
-    said.counts().forEach(count -> parts.add(count(count)));
+    for (ShelfCount count : said.counts()) {
+      parts.add(count(count));
+      if (!count.terms().equals(said.terms())) {
+        parts.add(
+            Part.of(
+                Row.of(
+                    Type.SMALL,
+                    false,
+                    "terms",
+                    "By the terms of that day: " + ShopWords.terms(count.terms()))));
+      }
+    }
     parts.add(account());
     parts.add(
         Part.of(
@@ -81,9 +92,9 @@ final class ShopStatement {
               String.valueOf(item.closing())));
     }
     List<Column> columns =
-        new ArrayList<>(List.of(new Column(0.26, false), new Column(0.16, false)));
+        new ArrayList<>(List.of(new Column(0.25, false), new Column(0.15, false)));
     for (int n = 0; n < 7; n++) {
-      columns.add(new Column(n == 5 ? 0.1 : 0.08, true));
+      columns.add(new Column(n == 4 || n == 5 ? 0.1 : 0.08, true));
     }
     return new Part(columns, rows);
   }
@@ -123,7 +134,7 @@ final class ShopStatement {
             Type.PLAIN,
             true,
             "counts",
-            ShopWords.terms(count.terms()),
+            "Due by this count",
             "",
             "",
             "",
@@ -132,10 +143,10 @@ final class ShopStatement {
             count.due().toString()));
     return new Part(
         List.of(
-            new Column(0.28, false),
+            new Column(0.26, false),
             new Column(0.16, false),
             new Column(0.08, true),
-            new Column(0.08, true),
+            new Column(0.1, true),
             new Column(0.1, true),
             new Column(0.14, true),
             new Column(0.16, true)),

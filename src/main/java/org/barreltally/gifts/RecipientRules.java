@@ -68,8 +68,9 @@ final class RecipientRules {
     Address address = address(said.address(), delivery, path + ".address");
     day(said.wantedBy(), path + ".wantedBy");
     day(said.sendBy(), path + ".sendBy");
+    int beforeDays = faults.count();
     LatestSend latest = latest(said, delivery, address, path);
-    LocalDate sendBy = sendBy(said, delivery, latest, faults.count() > before, path);
+    LocalDate sendBy = sendBy(said, delivery, latest, faults.count() > beforeDays, path);
     if (faults.count() > before) {
       return null;
     }
