@@ -38,7 +38,8 @@ CREATE TEMP TABLE jar AS
     coalesce((SELECT c.amount FROM balances c WHERE c.item = b.item AND c.place = 'broken'), 0) AS out_amount
   FROM balances b JOIN items i ON i.id = b.item
   WHERE b.place = 'cool-room' AND i.container IS NOT NULL AND b.amount > 0 ORDER BY b.amount DESC LIMIT 1;
-INSERT INTO balances SELECT 'broken', item, 0, 0, true FROM jar ON CONFLICT DO NOTHING;
+INSERT INTO balances (place, item, amount, seq, below_zero, container)
+  SELECT 'broken', j.item, 0, 0, true, i.container FROM jar j JOIN items i ON i.id = j.item ON CONFLICT DO NOTHING;
 CREATE TEMP TABLE step AS
   SELECT n, ('01980000-0000-7000-8000-' || lpad(to_hex(n), 12, '0'))::uuid AS id,
     CASE WHEN n % 2 = 1 THEN -1 ELSE 1 END AS d FROM generate_series(1, 2 * (:pairs / 2)) n;

@@ -10,8 +10,8 @@ INSERT INTO lot_parents (child, parent, grams, share)
   FROM kin c JOIN kin p ON p.g = c.g - 1 AND (c.g IN (0, 1) OR p.n IN (c.n, (c.n + 1) % 50));
 INSERT INTO items (id, lot) SELECT gen_random_uuid(), code FROM kin;
 INSERT INTO items (id, lot, container, grams_each, grade) SELECT gen_random_uuid(), code, 'PT', 500, 'amber' FROM kin WHERE g > 9;
-INSERT INTO balances (place, item, amount, seq, below_zero)
-  SELECT place, i.id, amount, 1, place = 'packing'
+INSERT INTO balances (place, item, amount, seq, below_zero, container)
+  SELECT place, i.id, amount, 1, place = 'packing', i.container
   FROM kin JOIN items i ON i.lot = code
     CROSS JOIN (VALUES ('packing', -12), ('cool-room', 12)) AS v (place, amount) WHERE i.container IS NOT NULL;
 RESET session_replication_role;

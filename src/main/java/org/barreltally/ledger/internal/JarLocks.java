@@ -19,8 +19,8 @@ public class JarLocks {
 
   private static final String ROWS =
       """
-      INSERT INTO balances (place, item, amount, seq, below_zero)
-      SELECT p.code, i.id, 0, 0, p.below_zero
+      INSERT INTO balances (place, item, amount, seq, below_zero, container)
+      SELECT p.code, i.id, 0, 0, p.below_zero, i.container
       FROM items i CROSS JOIN places p WHERE i.id IN (:items) AND p.code IN (:places)
       ORDER BY i.id, p.code ON CONFLICT DO NOTHING
       """;

@@ -20,8 +20,8 @@ final class StandingBalances {
   /** Missing rows of known items. Each waits for whoever has locked its item, see JarLocks. */
   private static final String MAKE =
       """
-      INSERT INTO balances (place, item, amount, seq, below_zero)
-        SELECT p.code, i.id, 0, 0, p.below_zero
+      INSERT INTO balances (place, item, amount, seq, below_zero, container)
+        SELECT p.code, i.id, 0, 0, p.below_zero, i.container
         FROM unnest(?::text[], ?::uuid[]) AS w (place, item)
           JOIN places p ON p.code = w.place JOIN items i ON i.id = w.item
         WHERE NOT EXISTS (SELECT 1 FROM balances b WHERE b.place = w.place AND b.item = w.item)
@@ -46,8 +46,10 @@ final class StandingBalances {
 
   private static final String OPEN =
       """
-      INSERT INTO balances (place, item, amount, seq, below_zero)
-        SELECT * FROM unnest(?::text[], ?::uuid[], ?::bigint[], ?::bigint[], ?::boolean[])
+      INSERT INTO balances (place, item, amount, seq, below_zero, container)
+        SELECT o.*, i.container
+        FROM unnest(?::text[], ?::uuid[], ?::bigint[], ?::bigint[], ?::boolean[]) AS o (place, item)
+          JOIN items i ON i.id = o.item
       """;
 
   /**

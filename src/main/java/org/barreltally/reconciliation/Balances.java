@@ -1,0 +1,39 @@
+package org.barreltally.reconciliation;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import org.barreltally.lots.Lots;
+import org.barreltally.reconciliation.internal.BookSums;
+
+/** Balances of a year, for all lots or one. */
+@ApplicationScoped
+public class Balances {
+
+  private final BookSums sums;
+  private final Lots lots;
+
+  Balances(BookSums sums, Lots lots) {
+    this.sums = sums;
+    this.lots = lots;
+  }
+
+  /**
+   * The balance of the movements booked in a year.
+   *
+   * @param lot null for all
+   * @throws org.barreltally.lots.UnknownLot if there is no such lot
+   */
+  @Transactional
+  public Balance of(int season, String lot) {
+    if (lot != null) {
+      lots.named(lot, "lot");
+    }
+    return Balance.of(
+        season,
+        lot,
+        sums.standing(lot),
+        sums.booked(season, season, lot),
+        sums.booked(season + 1, Integer.MAX_VALUE, lot),
+        sums.unexplainedU(season, lot));
+  }
+}

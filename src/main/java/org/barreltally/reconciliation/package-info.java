@@ -1,0 +1,2 @@
+/** Where every gallon went: the year's balance in mass, and what it leaves unexplained. */
+package org.barreltally.reconciliation;

@@ -1,0 +1,2 @@
+/** Reconciliation over REST. */
+package org.barreltally.reconciliation.rest;
