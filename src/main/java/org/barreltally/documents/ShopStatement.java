@@ -35,6 +35,10 @@ final class ShopStatement {
                 "%s · %s to %s · %s".formatted(said.name(), said.from(), said.to(), maker.name())),
             Row.of(Type.PLAIN, false, "terms", ShopWords.terms(said.terms()))));
     parts.add(shelf());
+    said.items().stream()
+        .filter(item -> item.otherwise() != 0)
+        .map(this::otherwise)
+        .forEach(parts::add);
     for (ShelfCount count : said.counts()) {
       parts.add(count(count));
       if (!count.terms().equals(said.terms())) {
@@ -97,6 +101,20 @@ final class ShopStatement {
       columns.add(new Column(n == 4 || n == 5 ? 0.1 : 0.08, true));
     }
     return new Part(columns, rows);
+  }
+
+  private Part otherwise(Statement.Item item) {
+    return Part.of(
+        Row.of(
+            Type.SMALL,
+            false,
+            "otherwise",
+            "%d × %s of lot %s %s by other entries of the maker's book; nothing is due for that."
+                .formatted(
+                    Math.abs(item.otherwise()),
+                    item.container(),
+                    item.lot(),
+                    item.otherwise() < 0 ? "fewer" : "more")));
   }
 
   private Part count(ShelfCount count) {

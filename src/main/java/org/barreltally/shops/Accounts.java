@@ -11,6 +11,7 @@ import org.barreltally.ledger.Ids;
 import org.barreltally.pricing.CurrencyMismatch;
 import org.barreltally.pricing.Money;
 import org.barreltally.refusal.InvalidField;
+import org.barreltally.shops.internal.OtherEntries;
 import org.barreltally.shops.internal.ShelfLog;
 import org.barreltally.shops.internal.ShopRows;
 
@@ -22,14 +23,23 @@ public class Accounts {
   private final ShopRows rows;
   private final ShopPrices prices;
   private final ShelfLog log;
+  private final OtherEntries others;
   private final Days days;
   private final Ids ids;
 
-  Accounts(Shops shops, ShopRows rows, ShopPrices prices, ShelfLog log, Days days, Ids ids) {
+  Accounts(
+      Shops shops,
+      ShopRows rows,
+      ShopPrices prices,
+      ShelfLog log,
+      OtherEntries others,
+      Days days,
+      Ids ids) {
     this.shops = shops;
     this.rows = rows;
     this.prices = prices;
     this.log = log;
+    this.others = others;
     this.days = days;
     this.ids = ids;
   }
@@ -87,7 +97,7 @@ public class Accounts {
         shownFrom,
         last,
         rows.terms(code, last),
-        ShelfItems.between(deliveries, counts, first),
+        ShelfItems.between(deliveries, counts, others.upTo(shop.place(), last), first),
         deliveries.stream().filter(d -> !d.on().isBefore(first)).toList(),
         counts.stream().filter(c -> !c.on().isBefore(first)).toList(),
         payments.stream().filter(p -> !p.on().isBefore(first)).toList(),

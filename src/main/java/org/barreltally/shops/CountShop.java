@@ -29,6 +29,7 @@ public record CountShop(
   /**
    * Jars of one lot and size.
    *
+   * @param lot null to count the size without its lots: the oldest are taken to have gone first
    * @param count that stand there, in pieces
    * @param sold as the shop's own records say; null to take all that is gone, and not broken, as
    *     sold
@@ -36,7 +37,7 @@ public record CountShop(
    */
   public record Line(
       @NotBlank(message = "Name the size.") String container,
-      @NotBlank(message = "Give the code of the lot on the label.") String lot,
+      String lot,
       @NotNull(message = PIECES)
           @Min(value = 0, message = PIECES)
           @Max(value = JarLine.COUNT_MAX, message = PIECES)

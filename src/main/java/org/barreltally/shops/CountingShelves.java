@@ -71,6 +71,7 @@ public class CountingShelves {
    * Takes a count and says what is due.
    *
    * @throws UnknownShop if there is none of that code
+   * @throws org.barreltally.refusal.InvalidField if a line without lot cannot be shared out
    * @throws NotCounted if the book has jars there that no line names
    * @throws CountedTwice if two lines name the same jars
    * @throws ShelfChangedLater if jars came, went or were counted on a later day
@@ -88,9 +89,10 @@ public class CountingShelves {
               throw new ShelfChangedLater(on, newest);
             });
     Terms terms = rows.terms(code, on);
+    List<CountShop.Line> counted = WithoutLot.shared(said.lines(), standing.at(shop.place()));
     List<Item> items =
         jars.locked(
-            said.lines().stream()
+            counted.stream()
                 .map(line -> new JarLine(line.container(), line.lot(), line.count()))
                 .toList(),
             true);
@@ -99,7 +101,7 @@ public class CountingShelves {
     requireAll(shop, items);
     List<ShelfCount.Line> lines = new ArrayList<>();
     for (int n = 0; n < items.size(); n++) {
-      lines.add(line(items.get(n), book, said.lines().get(n), terms, on, "lines[" + n + "]"));
+      lines.add(line(items.get(n), book, counted.get(n), terms, on, "lines[" + n + "]"));
     }
     Money due = lines.stream().map(ShelfCount.Line::due).reduce(prices.none(), Money::plus);
     ShelfCount count =

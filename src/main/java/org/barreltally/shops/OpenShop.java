@@ -13,6 +13,8 @@ import java.util.UUID;
  * @param code null to have it made from the name
  * @param details address and whom to ask; may be null
  * @param since the first day of the terms; null for today
+ * @param commissionPercent what the shop keeps of each price; null where it keeps nothing, until
+ *     other terms are agreed
  */
 public record OpenShop(
     @Pattern(
@@ -30,6 +32,7 @@ public record OpenShop(
     UUID priceList) {
 
   AgreeTerms terms() {
-    return new AgreeTerms(since, commissionPercent, missing, shopBearsPercent, priceList);
+    BigDecimal commission = commissionPercent == null ? BigDecimal.ZERO : commissionPercent;
+    return new AgreeTerms(since, commission, missing, shopBearsPercent, priceList);
   }
 }

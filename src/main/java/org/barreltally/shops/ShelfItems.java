@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.barreltally.shops.internal.OtherEntries;
 
 /** Adds up what came, went and was counted on a shelf, by size, grade and lot. */
 final class ShelfItems {
@@ -25,6 +26,7 @@ final class ShelfItems {
     private long sold;
     private long broken;
     private long missing;
+    private long otherwise;
   }
 
   private final Map<Key, Sums> sums = new TreeMap<>();
@@ -38,13 +40,21 @@ final class ShelfItems {
    * What happened before the first day makes the opening; lines with nothing in them are left out.
    */
   static List<Statement.Item> between(
-      List<Delivery> deliveries, List<ShelfCount> counts, LocalDate from) {
+      List<Delivery> deliveries,
+      List<ShelfCount> counts,
+      List<OtherEntries.Other> others,
+      LocalDate from) {
     ShelfItems items = new ShelfItems(from);
     deliveries.forEach(items::add);
     counts.forEach(items::add);
+    others.forEach(items::add);
     return items.sums.entrySet().stream()
         .map(e -> item(e.getKey(), e.getValue()))
-        .filter(i -> i.opening() + i.delivered() + i.closing() != 0 || i.sold() + i.missing() != 0)
+        .filter(
+            i ->
+                i.opening() + i.delivered() + i.closing() != 0
+                    || i.sold() + i.missing() != 0
+                    || i.otherwise() != 0)
         .toList();
   }
 
@@ -75,6 +85,15 @@ final class ShelfItems {
     }
   }
 
+  private void add(OtherEntries.Other other) {
+    Sums sum = of(other.container(), other.lot(), other.grade());
+    if (other.on().isBefore(from)) {
+      sum.opening += other.amount();
+    } else {
+      sum.otherwise += other.amount();
+    }
+  }
+
   private Sums of(String container, String lot, String grade) {
     Sums sum = sums.computeIfAbsent(new Key(container, lot), key -> new Sums());
     sum.grade = grade;
@@ -92,6 +111,7 @@ final class ShelfItems {
         s.sold,
         s.broken,
         s.missing,
-        s.opening + s.delivered - s.fetched - s.sold - s.broken - s.missing);
+        s.otherwise,
+        s.opening + s.delivered - s.fetched - s.sold - s.broken - s.missing + s.otherwise);
   }
 }

@@ -35,7 +35,10 @@ public record Statement(
 
   /**
    * Jars of one lot and size, in pieces: opening + delivered − fetched − sold − broken − missing =
-   * closing.
+   * closing − otherwise.
+   *
+   * @param otherwise moved there by other records of the book, as a jar written off at the shop;
+   *     below zero where they went, and nothing is due for them
    */
   public record Item(
       String container,
@@ -47,5 +50,6 @@ public record Statement(
       long sold,
       long broken,
       long missing,
+      long otherwise,
       long closing) {}
 }

@@ -186,7 +186,10 @@ class DamagedBackupTest {
         refused++;
       }
     }
-    assertTrue(refused > 1200, "refused: " + refused); // the rest fell on dates and other words of the zip that say nothing
+    assertTrue(
+        refused > 1200,
+        "refused: "
+            + refused); // the rest fell on dates and other words of the zip that say nothing
   }
 
   private Refusal refused(Class<? extends Refusal> rule, Path file) throws Exception {

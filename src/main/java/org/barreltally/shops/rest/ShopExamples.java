@@ -74,7 +74,7 @@ final class ShopExamples {
                  "commissionPercent": 40, "missing": "split", "shopBearsPercent": 50},
        "items": [{"container": "PT", "grade": "amber", "lot": "P260620-1", "opening": 0,
                   "delivered": 24, "fetched": 0, "sold": 14, "broken": 0, "missing": 1,
-                  "closing": 9}],
+                  "otherwise": 0, "closing": 9}],
        "deliveries": [], "counts": [], "payments": [],
        "dueBefore": {"amount": 0.00, "currency": "USD"},
        "due": {"amount": 130.50, "currency": "USD"},

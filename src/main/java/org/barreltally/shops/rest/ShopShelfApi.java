@@ -113,7 +113,8 @@ public class ShopShelfApi {
       summary = "Count a shop's whole shelf and say what is due",
       description =
           "What is gone was sold, unless the shop says what it sold: then the rest is missing, and the"
-              + " terms say who bears it. Due per line: price × (sold + what the shop bears) × (1 −"
+              + " terms say who bears it. A line without lot counts its size over all lots no other line"
+              + " names; the oldest are taken to have gone first. Due per line: price × (sold + what the shop bears) × (1 −"
               + " commission), rounded once, half up. To take a count back, reverse its movement.")
   @APIResponse(
       responseCode = "201",
