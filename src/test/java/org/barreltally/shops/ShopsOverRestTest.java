@@ -175,7 +175,9 @@ class ShopsOverRestTest {
     String size = newSize(16);
     String lot = shelf.lotWith(10, size);
     String shop = shop(size, "15.00", "'commissionPercent': 40");
-    posts("/api/shops", "{'name': 'No terms %s'}".formatted(UUID.randomUUID()))
+    posts(
+            "/api/shops",
+            "{'name': 'All of it %s', 'commissionPercent': 100}".formatted(UUID.randomUUID()))
         .statusCode(400)
         .body("errors[0].field", equalTo("commissionPercent"));
     posts("/api/shops", "{'name': '%s', 'commissionPercent': 10}".formatted(name(shop)))
