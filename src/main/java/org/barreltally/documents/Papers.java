@@ -73,4 +73,15 @@ public final class Papers {
   public static byte[] pages(FormText text) {
     return FormPages.render(text);
   }
+
+  /**
+   * Letters and the like, one after the other, each on pages of its own.
+   *
+   * @param letters at least one, all on the same paper
+   * @throws TextDoesNotFit naming a word wider than its column
+   * @throws CharacterNotCovered naming the character and its field
+   */
+  public static byte[] letters(String title, List<FormText> letters) {
+    return FormPages.render(title, letters);
+  }
 }

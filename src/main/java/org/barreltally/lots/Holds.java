@@ -1,6 +1,7 @@
 package org.barreltally.lots;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
@@ -26,6 +27,7 @@ public class Holds {
   private final Days days;
   private final Ids ids;
   private final RecordedBy recordedBy;
+  private final Instance<ReleaseRule> rules;
 
   public Holds(
       LotRows rows,
@@ -33,13 +35,15 @@ public class Holds {
       Pools pools,
       Days days,
       Ids ids,
-      RecordedBy recordedBy) {
+      RecordedBy recordedBy,
+      Instance<ReleaseRule> rules) {
     this.rows = rows;
     this.entities = entities;
     this.pools = pools;
     this.days = days;
     this.ids = ids;
     this.recordedBy = recordedBy;
+    this.rules = rules;
   }
 
   /** Holds a lot; holding a held lot again records the further reason. */
@@ -64,6 +68,7 @@ public class Holds {
     if (lot.grade() == null) {
       throw new NotGraded(code);
     }
+    rules.forEach(rule -> rule.releasing(code));
     return step(row, code, false, reason);
   }
 

@@ -64,7 +64,10 @@ class AppendOnlyTest {
           "show_transfers",
           "show_backs",
           "show_drawers",
-          "show_awards");
+          "show_awards",
+          "recalls",
+          "recall_lots",
+          "recall_ends");
 
   @Inject DataSource application;
 
@@ -87,7 +90,7 @@ class AppendOnlyTest {
           case "sale_lines", "sale_return_lines" -> "pieces";
           case "sale_notes" -> "code";
           case "sale_papers" -> "number";
-          case "sale_returns" -> "reason";
+          case "sale_returns", "recalls", "recall_ends" -> "reason";
           case "sale_inspections" -> "note";
           case "show_settlements" -> "told";
           case "entries" -> "amount";
