@@ -30,7 +30,9 @@ public class Invariants {
           "conversions-keep-mass",
           "reversals-mirror",
           "shares-are-whole",
-          "supplies-are-their-rows");
+          "supplies-are-their-rows",
+          "recalled-lots-are-held",
+          "closed-years-stand");
 
   /** An invariant and the rows that break it; none when it holds. */
   public record Finding(String name, List<Map<String, Object>> violations) {}

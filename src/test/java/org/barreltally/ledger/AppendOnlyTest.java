@@ -67,7 +67,9 @@ class AppendOnlyTest {
           "show_awards",
           "recalls",
           "recall_lots",
-          "recall_ends");
+          "recall_ends",
+          "closed_years",
+          "closed_year_sums");
 
   @Inject DataSource application;
 
@@ -103,6 +105,7 @@ class AppendOnlyTest {
           case "price_lines", "price_deals" -> "amount";
           case "price_list_withdrawals" -> "reason";
           case "tax_rates" -> "percent";
+          case "closed_years", "closed_year_sums" -> "year";
           case "show_steps" -> "state";
           case "show_payments" -> "amount";
           case "show_reservations", "show_pack_outs", "show_backs", "show_drawers" -> "show";
