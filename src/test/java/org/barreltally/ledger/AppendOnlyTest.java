@@ -69,7 +69,10 @@ class AppendOnlyTest {
           "recall_lots",
           "recall_ends",
           "closed_years",
-          "closed_year_sums");
+          "closed_year_sums",
+          "count_rounds",
+          "count_sheet_lines",
+          "count_round_ends");
 
   @Inject DataSource application;
 
@@ -88,17 +91,17 @@ class AppendOnlyTest {
     String column =
         switch (table) {
           case "movements" -> "reason";
-          case "sales", "sale_conflicts" -> "place";
+          case "sales", "sale_conflicts", "count_rounds" -> "place";
           case "sale_lines", "sale_return_lines" -> "pieces";
           case "sale_notes" -> "code";
           case "sale_papers" -> "number";
-          case "sale_returns", "recalls", "recall_ends" -> "reason";
+          case "sale_returns", "recalls", "recall_ends", "count_round_ends" -> "reason";
           case "sale_inspections" -> "note";
           case "show_settlements" -> "told";
           case "entries" -> "amount";
           case "reservation_steps" -> "pieces";
           case "lot_parents" -> "grams";
-          case "stock_count_lines" -> "counted";
+          case "stock_count_lines", "count_sheet_lines" -> "counted";
           case "settings" -> "value";
           case "allowed_variations" -> "said";
           case "price_lists" -> "name";

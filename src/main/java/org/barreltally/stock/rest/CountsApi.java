@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.barreltally.ledger.Movements;
 import org.barreltally.ledger.PostedMovement;
+import org.barreltally.stock.Cause;
 import org.barreltally.stock.CountShelf;
 import org.barreltally.stock.Counting;
 import org.barreltally.stock.StockCount;
@@ -50,14 +51,46 @@ public class CountsApi {
       UUID movement,
       Integer bookYear,
       Boolean late,
-      List<Line> differences) {}
+      List<Line> differences) {
 
-  /** A line of a count, in pieces; {@code suspectedSwap} is the lot it was mixed up with. */
-  public record Line(String container, String lot, long book, long counted, String suspectedSwap) {
+    static Counted of(StockCount count, Movements movements) {
+      Optional<PostedMovement> posted = Optional.ofNullable(count.movement()).map(movements::at);
+      return new Counted(
+          count.id(),
+          count.place(),
+          count.countedAt(),
+          count.movement(),
+          posted.map(PostedMovement::bookYear).orElse(null),
+          posted.map(PostedMovement::late).orElse(null),
+          lines(count.differences()));
+    }
+  }
+
+  /**
+   * A line of a count, in pieces.
+   *
+   * @param suspectedSwap the lot it was mixed up with
+   * @param cause what became of jars that are short; null if nobody said
+   * @param neverThere true where the lot had never stood at that place by the book; else null
+   */
+  public record Line(
+      String container,
+      String lot,
+      long book,
+      long counted,
+      String suspectedSwap,
+      Cause cause,
+      Boolean neverThere) {
 
     static Line of(StockCount.Line line) {
       return new Line(
-          line.container(), line.lot(), line.book(), line.counted(), line.suspectedSwap());
+          line.container(),
+          line.lot(),
+          line.book(),
+          line.counted(),
+          line.suspectedSwap(),
+          line.cause(),
+          line.neverThere() ? true : null);
     }
   }
 
@@ -123,18 +156,8 @@ public class CountsApi {
         said,
         () -> {
           StockCount count = counting.count(said);
-          Optional<PostedMovement> posted =
-              Optional.ofNullable(count.movement()).map(movements::at);
           return Answer.created(
-              URI.create("/api/stock/counts/" + count.id()),
-              new Counted(
-                  count.id(),
-                  count.place(),
-                  count.countedAt(),
-                  count.movement(),
-                  posted.map(PostedMovement::bookYear).orElse(null),
-                  posted.map(PostedMovement::late).orElse(null),
-                  lines(count.differences())));
+              URI.create("/api/stock/counts/" + count.id()), Counted.of(count, movements));
         });
   }
 
