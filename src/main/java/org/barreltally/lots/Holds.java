@@ -5,6 +5,8 @@ import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
+import java.util.Collection;
+import java.util.List;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
 import org.barreltally.ledger.Pools;
@@ -53,6 +55,21 @@ public class Holds {
   }
 
   /**
+   * Holds several lots at once, for one reason.
+   *
+   * @param codes at least one, each of a lot that is known
+   */
+  @Transactional
+  public void holdAll(Collection<String> codes, String reason) {
+    List<LotRow> locked =
+        rows.find("code in ?1 order by code", codes)
+            .withLock(LockModeType.PESSIMISTIC_WRITE)
+            .list();
+    locked.forEach(row -> note(row, row.asLot().code(), true, reason));
+    pools.hold(codes, true);
+  }
+
+  /**
    * Releases a held lot.
    *
    * @throws NotHeld if it is not held
@@ -73,13 +90,17 @@ public class Holds {
   }
 
   private Lot step(LotRow row, String code, boolean held, String reason) {
+    note(row, code, held, reason);
+    pools.hold(code, held);
+    return row.asLot();
+  }
+
+  private void note(LotRow row, String code, boolean held, String reason) {
     if (reason == null || reason.isBlank()) {
       throw new InvalidField("reason", "Say why the lot is " + (held ? "held." : "released."));
     }
     row.held(held);
     entities.persist(new HoldRow(ids.next(), code, held, reason, days.now(), recordedBy.user()));
-    pools.hold(code, held);
-    return row.asLot();
   }
 
   private LotRow locked(String code) {

@@ -74,7 +74,7 @@ public class Recalling implements ReleaseRule {
     rows.keep(recall);
     if (!rehearsal) {
       String why = "Recall " + recall.id() + " of lot " + lot + ": " + said.reason();
-      recall.touched().forEach(each -> holds.hold(each.lot(), why));
+      holds.holdAll(recall.lots(), why);
     }
     return recall;
   }

@@ -37,7 +37,10 @@ class SwapsTest {
   @Test
   void another_size_is_no_swap() {
     List<Line> lines =
-        Swaps.suspect(List.of(new Line("PT", "A", 10, 13, null, null, false), new Line("HP", "B", 8, 5, null, null, false)));
+        Swaps.suspect(
+            List.of(
+                new Line("PT", "A", 10, 13, null, null, false),
+                new Line("HP", "B", 8, 5, null, null, false)));
     assertNull(lines.get(0).suspectedSwap());
     assertNull(lines.get(1).suspectedSwap());
   }
