@@ -38,7 +38,11 @@ CREATE FUNCTION book_in_open_year() RETURNS trigger LANGUAGE plpgsql AS $$
 DECLARE
   last_closed integer;
 BEGIN
-  SELECT max(year) INTO last_closed FROM closed_years;
+  IF TG_TABLE_SCHEMA = current_schema() THEN
+    SELECT max(year) INTO last_closed FROM closed_years;
+  ELSE -- a backup is being unpacked beside the book
+    EXECUTE format('SELECT max(year) FROM %I.closed_years', TG_TABLE_SCHEMA) INTO last_closed;
+  END IF;
   IF NEW.book_year <= last_closed THEN
     NEW.book_year := last_closed + 1;
     NEW.late := true;

@@ -10,9 +10,4 @@ import java.time.Instant;
  * @param movements booked in it
  * @param late of those, how many happened in a year that was closed by then
  */
-public record Year(int year, String state, Instant closedAt, long movements, long late) {
-
-  public boolean isClosed() {
-    return closedAt != null;
-  }
-}
+public record Year(int year, String state, Instant closedAt, long movements, long late) {}

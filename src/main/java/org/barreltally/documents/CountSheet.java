@@ -19,7 +19,16 @@ final class CountSheet {
   /** Lots that turn up and are not on the list. */
   private static final int EMPTY_LINES = 8;
 
-  private static final String ROOM = "____________";
+  /** Room to write by hand below a line. */
+  private static final Row SPACE =
+      row(
+          Type.SMALL,
+          false,
+          cell("count", " "),
+          cell("count", ""),
+          cell("count", ""),
+          cell("count", ""),
+          cell("count", ""));
 
   private final String place;
   private final Maker maker;
@@ -64,10 +73,12 @@ final class CountSheet {
     List<Row> rows = new ArrayList<>();
     rows.add(line(Type.STRONG, "Size", "Grade", "Lot", "First counter", "Second counter"));
     for (Line each : lines) {
-      rows.add(line(Type.PLAIN, each.container(), each.grade(), each.lot(), ROOM, ROOM));
+      rows.add(line(Type.PLAIN, each.container(), each.grade(), each.lot(), "", ""));
+      rows.add(SPACE);
     }
     for (int n = 0; n < EMPTY_LINES; n++) {
-      rows.add(line(Type.PLAIN, "______", ROOM, "______________", ROOM, ROOM));
+      rows.add(line(Type.PLAIN, "other", "", "", "", ""));
+      rows.add(SPACE);
     }
     return new Part(
         List.of(

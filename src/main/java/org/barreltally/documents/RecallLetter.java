@@ -3,6 +3,7 @@ package org.barreltally.documents;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.barreltally.documents.FormText.Cell;
 import org.barreltally.documents.FormText.Column;
 import org.barreltally.documents.FormText.Part;
@@ -20,11 +21,16 @@ final class RecallLetter {
   private final Recall recall;
   private final Maker maker;
   private final LocalDate day;
+  private final UnaryOperator<String> sizes;
 
-  RecallLetter(Recall recall, Maker maker, LocalDate day) {
+  /**
+   * @param sizes the name of a container by its code
+   */
+  RecallLetter(Recall recall, Maker maker, LocalDate day, UnaryOperator<String> sizes) {
     this.recall = recall;
     this.maker = maker;
     this.day = day;
+    this.sizes = sizes;
   }
 
   FormText to(Holder holder, Paper paper) {
@@ -89,7 +95,7 @@ final class RecallLetter {
             true,
             cell("lines", "Lot on the label"),
             cell("lines", "Size"),
-            cell("lines", "By our records you have"),
+            cell("lines", "You have, by our records"),
             cell("lines", "")));
     for (Holding holding : holder.holdings()) {
       rows.add(
@@ -97,16 +103,18 @@ final class RecallLetter {
               Type.PLAIN,
               false,
               cell("lines", holding.lot()),
-              cell("lines", holding.container() == null ? "in bulk" : holding.container()),
+              cell(
+                  "lines",
+                  holding.container() == null ? "in bulk" : sizes.apply(holding.container())),
               cell("lines", amount(holding)),
               cell("lines", holding.exact() ? "" : "perhaps: the lot was not written down")));
     }
     return new Part(
         List.of(
-            new Column(0.25, false),
-            new Column(0.15, false),
-            new Column(0.25, false),
-            new Column(0.35, false)),
+            new Column(0.2, false),
+            new Column(0.22, false),
+            new Column(0.3, false),
+            new Column(0.28, false)),
         rows);
   }
 
@@ -143,7 +151,7 @@ final class RecallLetter {
     if (holder.holdsJars()) {
       rows.add(
           row(
-              Type.SMALL,
+              Type.STRONG,
               false,
               cell(
                   "caution",

@@ -3,7 +3,11 @@ package org.barreltally.documents;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.barreltally.containers.Container;
+import org.barreltally.containers.Containers;
 import org.barreltally.ledger.Days;
 import org.barreltally.recall.Finding;
 import org.barreltally.recall.Findings;
@@ -15,12 +19,19 @@ import org.barreltally.settings.FarmSettings;
 public class RecallLetters {
 
   private final Finding finding;
+  private final Containers containers;
   private final LabelSheets sheets;
   private final FarmSettings settings;
   private final Days days;
 
-  RecallLetters(Finding finding, LabelSheets sheets, FarmSettings settings, Days days) {
+  RecallLetters(
+      Finding finding,
+      Containers containers,
+      LabelSheets sheets,
+      FarmSettings settings,
+      Days days) {
     this.finding = finding;
+    this.containers = containers;
     this.sheets = sheets;
     this.settings = settings;
     this.days = days;
@@ -39,12 +50,17 @@ public class RecallLetters {
     Maker maker = Maker.at(days.now(), settings);
     String sheet = maker.labelSheet() == null ? LabelSheet.USUAL : maker.labelSheet();
     Paper paper = sheets.named(sheet, "sheet").paper();
-    RecallLetter letter = new RecallLetter(found.recall(), maker, days.today());
+    RecallLetter letter = new RecallLetter(found.recall(), maker, days.today(), sizes()::get);
     List<Holder> holders =
         found.holders().stream().filter(h -> holder == null || h.number() == holder).toList();
     if (holders.isEmpty()) {
       throw new NobodyToWrite(id, holder);
     }
     return holders.stream().map(each -> letter.to(each, paper)).toList();
+  }
+
+  private Map<String, String> sizes() {
+    return containers.list(null, Integer.MAX_VALUE).stream()
+        .collect(Collectors.toMap(Container::code, Container::name));
   }
 }
