@@ -186,7 +186,10 @@ class DamagedBackupTest {
         refused++;
       }
     }
-    assertTrue(refused > 1200, "refused: " + refused); // the rest fell on dates and other words of the zip that say nothing
+    assertTrue(
+        refused > 1200,
+        "refused: "
+            + refused); // the rest fell on dates and other words of the zip that say nothing
   }
 
   private Refusal refused(Class<? extends Refusal> rule, Path file) throws Exception {
@@ -206,7 +209,7 @@ class DamagedBackupTest {
   }
 
   private static void bomb(Forged backup) {
-    byte[] zeros = new byte[64 << 20];
+    byte[] zeros = new byte[160 << 20];
     backup.entries.put("tables/lots.csv", zeros);
     backup.table("lots").put("bytes", zeros.length).put("sha256", Forged.sha256(zeros));
   }

@@ -75,7 +75,7 @@ public class MovementsApi {
       throw new InvalidField("to", "The last day is before the first, " + first + ".");
     }
     Movements.Filter filter =
-        new Movements.Filter(Parameters.uuid(item, "item"), place, first, last);
+        new Movements.Filter(Parameters.uuid(item, "item"), place, first, last, null, null);
     return page.page(
         movements.list(filter, page.after(UUID::fromString).orElse(null), page.limit() + 1),
         movement -> movement.id().toString());
@@ -97,7 +97,8 @@ public class MovementsApi {
                           """
                           {"id": "01980f3a-6a3e-7b52-8f4e-3d1f6a1b2c3d", "kind": "write-off",
                            "happenedAt": "2026-06-21T14:05:00Z",
-                           "recordedAt": "2026-06-21T14:05:00Z", "bookYear": 2026,
+                           "recordedAt": "2026-06-21T14:05:00Z", "bookYear": 2026, "late": false,
+                           "canBeTakenBack": true,
                            "entries": [
                              {"place": "broken", "item": "01980f30-1111-7b52-8f4e-3d1f6a1b2c3d",
                               "lot": "P260620-1", "container": "PT", "amount": 2,
