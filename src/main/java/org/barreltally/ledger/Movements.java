@@ -28,9 +28,22 @@ public class Movements {
    * @param to last day on which it happened
    * @param bookYear the year it is booked in
    * @param late whether it happened in a year that was closed by then
+   * @param lot moved in it, in bulk or in jars
    */
   public record Filter(
-      UUID item, String place, LocalDate from, LocalDate to, Integer bookYear, Boolean late) {}
+      UUID item,
+      String place,
+      LocalDate from,
+      LocalDate to,
+      Integer bookYear,
+      Boolean late,
+      String lot) {
+
+    /** The late ones booked in a year. */
+    public static Filter lateIn(int bookYear) {
+      return new Filter(null, null, null, null, bookYear, true, null);
+    }
+  }
 
   private static final String HEADERS =
       """
@@ -79,6 +92,13 @@ public class Movements {
     if (filter.late() != null) {
       condition.append(filter.late() ? " AND m.late" : " AND NOT m.late");
     }
+    add(
+        condition,
+        parameters,
+        " AND m.id IN (SELECT e.movement FROM items i JOIN balances b ON b.item = i.id"
+            + " JOIN entries e ON e.place = b.place AND e.item = b.item WHERE i.lot = :lot)",
+        "lot",
+        filter.lot());
     if (filter.item() != null || filter.place() != null) {
       condition.append(" AND EXISTS (SELECT 1 FROM entries e WHERE e.movement = m.id");
       add(condition, parameters, " AND e.item = :item", "item", filter.item());

@@ -81,7 +81,11 @@ class ClosingTest {
     assertEquals(
         96, next.getInt("standing.find { it.lot == '" + lot + "' && it.container }.amount"));
     assertEquals(15.0, next.getDouble("takings[0].amount.amount"), 0.001); // 3 × 15 − 2 × 15
-    assertTrue(late != null);
+    reads("/api/movements?late=false&bookYear=1904").body("items.size()", equalTo(0));
+    String lateMovement = reads("/api/sales/" + late).extract().path("movement");
+    reads("/api/movements?late=true&lot=" + lot)
+        .body("items.size()", equalTo(3))
+        .body("items.find { it.id == '" + lateMovement + "' }.canBeTakenBack", equalTo(true));
 
     // The database itself books nothing in a closed year, whoever asks.
     assertEquals(0, rows.number("SELECT count(*) FROM movements WHERE book_year = 1903 AND late"));

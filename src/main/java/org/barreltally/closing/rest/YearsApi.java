@@ -112,7 +112,7 @@ public class YearsApi {
     PageRequest page = PageRequest.of(limit, after);
     return page.page(
         movements.list(
-            new Movements.Filter(null, null, null, null, year, true),
+            Movements.Filter.lateIn(year),
             page.after(UUID::fromString).orElse(null),
             page.limit() + 1),
         movement -> movement.id().toString());
