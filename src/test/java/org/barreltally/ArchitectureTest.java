@@ -78,6 +78,10 @@ class ArchitectureTest {
           .definedBy(ROOT + "shops..")
           .layer("reconciliation")
           .definedBy(ROOT + "reconciliation..")
+          .layer("recall")
+          .definedBy(ROOT + "recall..")
+          .layer("closing")
+          .definedBy(ROOT + "closing..")
           .layer("keeping")
           .definedBy(ROOT + "keeping..")
           .layer("start")
@@ -193,6 +197,10 @@ class ArchitectureTest {
               "web")
           .whereLayer("reconciliation")
           .mayOnlyBeAccessedByLayers("documents", "start")
+          .whereLayer("recall")
+          .mayOnlyAccessLayers("refusal", "measure", "ledger", "lots", "barrels", "web")
+          .whereLayer("closing")
+          .mayOnlyAccessLayers("refusal", "measure", "ledger", "pricing", "web")
           .whereLayer("keeping")
           .mayOnlyBeAccessedByLayers("web", "start")
           .whereLayer("start")
@@ -229,7 +237,7 @@ class ArchitectureTest {
           .matching(
               ROOT
                   + "(settings|ledger|lots|barrels|canning|stock|supplies|bulk|watch|netcontents|sugarbush"
-                  + "|sales|shows|gifts|shares|shops|reconciliation)..")
+                  + "|sales|shows|gifts|shares|shops|reconciliation|recall|closing)..")
           .should()
           .beFreeOfCycles();
 

@@ -34,6 +34,18 @@ public class Barrels {
   }
 
   /**
+   * The newest filling of a tag that a field names.
+   *
+   * @throws UnknownVessel naming the field
+   */
+  @Transactional
+  public Barrel named(String tag, String field) {
+    return query.read("v.tag = ?", 1, tag).stream()
+        .findFirst()
+        .orElseThrow(() -> new UnknownVessel(tag, field));
+  }
+
+  /**
    * Makes sure that a barrel is as its writer read it, and keeps it so until the transaction ends.
    *
    * @param versions as {@link Barrel#version} gave them, one of which is right; null when the

@@ -107,4 +107,15 @@ public final class Papers {
   public static byte[] cards(List<CardText> cards, Paper paper) {
     return GreetingCardPdf.render(cards, paper);
   }
+
+  /**
+   * Letters and the like, one after the other, each on pages of its own.
+   *
+   * @param letters at least one, all on the same paper
+   * @throws TextDoesNotFit naming a word wider than its column
+   * @throws CharacterNotCovered naming the character and its field
+   */
+  public static byte[] letters(String title, List<FormText> letters) {
+    return FormPages.render(title, letters);
+  }
 }

@@ -23,6 +23,7 @@ public class Invariants {
           "entries-sum-to-zero",
           "movements-are-whole",
           "balances-are-their-entries",
+          "balances-know-their-size",
           "histories-are-unbroken",
           "nothing-below-zero",
           "availability-is-the-shelf",
@@ -32,7 +33,9 @@ public class Invariants {
           "shares-are-whole",
           "supplies-are-their-rows",
           "gift-promises-are-reserved",
-          "gift-jars-are-moved");
+          "gift-jars-are-moved",
+          "recalled-lots-are-held",
+          "closed-years-stand");
 
   /** An invariant and the rows that break it; none when it holds. */
   public record Finding(String name, List<Map<String, Object>> violations) {}

@@ -49,6 +49,11 @@ public enum MovementKind {
   /** Takes an earlier movement back. */
   REVERSAL;
 
+  /** Whether a movement of this kind can be taken back while it stands. */
+  public boolean canBeTakenBack() {
+    return this != REVERSAL && this != TOP_UP;
+  }
+
   public String code() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

@@ -26,12 +26,28 @@ public class Movements {
    * @param place touched by it
    * @param from first day on which it happened
    * @param to last day on which it happened
+   * @param bookYear the year it is booked in
+   * @param late whether it happened in a year that was closed by then
+   * @param lot moved in it, in bulk or in jars
    */
-  public record Filter(UUID item, String place, LocalDate from, LocalDate to) {}
+  public record Filter(
+      UUID item,
+      String place,
+      LocalDate from,
+      LocalDate to,
+      Integer bookYear,
+      Boolean late,
+      String lot) {
+
+    /** The late ones booked in a year. */
+    public static Filter lateIn(int bookYear) {
+      return new Filter(null, null, null, null, bookYear, true, null);
+    }
+  }
 
   private static final String HEADERS =
       """
-      SELECT m.id, m.kind, m.happened_at, m.recorded_at, m.book_year, m.reason, m.reverses,
+      SELECT m.id, m.kind, m.happened_at, m.recorded_at, m.book_year, m.late, m.reason, m.reverses,
         r.id AS reversed_by
       FROM movements m LEFT JOIN movements r ON r.reverses = m.id
       """;
@@ -72,6 +88,17 @@ public class Movements {
     add(condition, parameters, " AND m.happened_at >= :from", "from", beginning(filter.from()));
     LocalDate dayAfter = filter.to() == null ? null : filter.to().plusDays(1);
     add(condition, parameters, " AND m.happened_at < :before", "before", beginning(dayAfter));
+    add(condition, parameters, " AND m.book_year = :year", "year", filter.bookYear());
+    if (filter.late() != null) {
+      condition.append(filter.late() ? " AND m.late" : " AND NOT m.late");
+    }
+    add(
+        condition,
+        parameters,
+        " AND m.id IN (SELECT e.movement FROM items i JOIN balances b ON b.item = i.id"
+            + " JOIN entries e ON e.place = b.place AND e.item = b.item WHERE i.lot = :lot)",
+        "lot",
+        filter.lot());
     if (filter.item() != null || filter.place() != null) {
       condition.append(" AND EXISTS (SELECT 1 FROM entries e WHERE e.movement = m.id");
       add(condition, parameters, " AND e.item = :item", "item", filter.item());
@@ -138,15 +165,19 @@ public class Movements {
   }
 
   private static PostedMovement movement(Tuple row, List<Entry> entries) {
+    MovementKind kind = MovementKind.of(row.get("kind", String.class));
+    UUID reversedBy = row.get("reversed_by", UUID.class);
     return new PostedMovement(
         row.get("id", UUID.class),
-        MovementKind.of(row.get("kind", String.class)),
+        kind,
         row.get("happened_at", Instant.class),
         row.get("recorded_at", Instant.class),
         row.get("book_year", Integer.class),
+        row.get("late", Boolean.class),
         row.get("reason", String.class),
         row.get("reverses", UUID.class),
-        row.get("reversed_by", UUID.class),
+        reversedBy,
+        reversedBy == null && kind.canBeTakenBack(),
         entries);
   }
 }

@@ -3,6 +3,7 @@ package org.barreltally.ledger;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
+import java.util.Collection;
 import java.util.List;
 import org.barreltally.ledger.internal.JarLocks;
 
@@ -75,32 +76,38 @@ public class Pools {
   /** Moves a lot's jars to the pool of another grade. */
   @Transactional
   public void regrade(String lot, String grade) {
-    change(lot, "grade = :to", grade, grade);
+    change(List.of(lot), "grade = :to", grade, grade);
   }
 
   /** Takes a lot's jars out of what can be promised, or puts them back. */
   @Transactional
   public void hold(String lot, boolean held) {
-    change(lot, "held = :to", held, null);
+    hold(List.of(lot), held);
+  }
+
+  /** As {@link #hold(String, boolean)}, for several lots at once; at least one. */
+  @Transactional
+  public void hold(Collection<String> lots, boolean held) {
+    change(lots, "held = :to", held, null);
   }
 
   /**
-   * Takes the lot's jars out of their pools, changes the items, and adds them to the pools again.
+   * Takes the lots' jars out of their pools, changes the items, and adds them to the pools again.
    * All of it is locked first, so that no posting slips in between.
    */
-  private void change(String lot, String assignment, Object to, String grade) {
-    locks.take(lot, grade);
-    shift(lot, -1);
+  private void change(Collection<String> lots, String assignment, Object to, String grade) {
+    locks.takeLots(lots, grade);
+    shift(lots, -1);
     entities
         .createNativeQuery(
-            "UPDATE items SET " + assignment + " WHERE lot = :lot AND container IS NOT NULL")
+            "UPDATE items SET " + assignment + " WHERE lot IN (:lots) AND container IS NOT NULL")
         .setParameter("to", to)
-        .setParameter("lot", lot)
+        .setParameter("lots", lots)
         .executeUpdate();
-    shift(lot, 1);
+    shift(lots, 1);
   }
 
-  private void shift(String lot, int sign) {
+  private void shift(Collection<String> lots, int sign) {
     entities
         .createNativeQuery(
             """
@@ -109,13 +116,13 @@ public class Pools {
               :sign * coalesce(sum(b.amount) FILTER (WHERE i.held AND p.kind = 'home'), 0), 0,
               :sign * coalesce(sum(b.amount) FILTER (WHERE p.kind = 'out'), 0)
             FROM items i JOIN balances b ON b.item = i.id JOIN places p ON p.code = b.place
-            WHERE i.lot = :lot AND i.container IS NOT NULL AND p.kind IN ('home', 'out')
+            WHERE i.lot IN (:lots) AND i.container IS NOT NULL AND p.kind IN ('home', 'out')
             GROUP BY i.container, i.grade ORDER BY i.container, i.grade
             ON CONFLICT (container, grade) DO UPDATE SET on_hand = a.on_hand + excluded.on_hand,
               held = a.held + excluded.held, out = a.out + excluded.out
             """)
         .setParameter("sign", sign)
-        .setParameter("lot", lot)
+        .setParameter("lots", lots)
         .executeUpdate();
   }
 }

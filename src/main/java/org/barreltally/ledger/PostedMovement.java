@@ -8,9 +8,12 @@ import java.util.UUID;
  * A movement as it stands in the book.
  *
  * @param bookYear the year it is booked in, by the farm's calendar
+ * @param late whether it happened in a year that was closed by then; it is booked in an open one
  * @param reason null where the kind says it all
  * @param reverses the movement it takes back; null if it is no reversal
  * @param reversedBy the movement that took it back; null while it stands
+ * @param canBeTakenBack whether a reversal may be tried; it is still refused if what it brought has
+ *     left since
  */
 public record PostedMovement(
     UUID id,
@@ -18,9 +21,11 @@ public record PostedMovement(
     Instant happenedAt,
     Instant recordedAt,
     int bookYear,
+    boolean late,
     String reason,
     UUID reverses,
     UUID reversedBy,
+    boolean canBeTakenBack,
     List<Entry> entries) {
 
   public PostedMovement {

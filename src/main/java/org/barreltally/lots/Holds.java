@@ -1,9 +1,12 @@
 package org.barreltally.lots;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Instance;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
+import java.util.Collection;
+import java.util.List;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
 import org.barreltally.ledger.Pools;
@@ -26,6 +29,7 @@ public class Holds {
   private final Days days;
   private final Ids ids;
   private final RecordedBy recordedBy;
+  private final Instance<ReleaseRule> rules;
 
   public Holds(
       LotRows rows,
@@ -33,19 +37,36 @@ public class Holds {
       Pools pools,
       Days days,
       Ids ids,
-      RecordedBy recordedBy) {
+      RecordedBy recordedBy,
+      Instance<ReleaseRule> rules) {
     this.rows = rows;
     this.entities = entities;
     this.pools = pools;
     this.days = days;
     this.ids = ids;
     this.recordedBy = recordedBy;
+    this.rules = rules;
   }
 
   /** Holds a lot; holding a held lot again records the further reason. */
   @Transactional
   public Lot hold(String code, String reason) {
     return step(locked(code), code, true, reason);
+  }
+
+  /**
+   * Holds several lots at once, for one reason.
+   *
+   * @param codes at least one, each of a lot that is known
+   */
+  @Transactional
+  public void holdAll(Collection<String> codes, String reason) {
+    List<LotRow> locked =
+        rows.find("code in ?1 order by code", codes)
+            .withLock(LockModeType.PESSIMISTIC_WRITE)
+            .list();
+    locked.forEach(row -> note(row, row.asLot().code(), true, reason));
+    pools.hold(codes, true);
   }
 
   /**
@@ -64,17 +85,22 @@ public class Holds {
     if (lot.grade() == null) {
       throw new NotGraded(code);
     }
+    rules.forEach(rule -> rule.releasing(code));
     return step(row, code, false, reason);
   }
 
   private Lot step(LotRow row, String code, boolean held, String reason) {
+    note(row, code, held, reason);
+    pools.hold(code, held);
+    return row.asLot();
+  }
+
+  private void note(LotRow row, String code, boolean held, String reason) {
     if (reason == null || reason.isBlank()) {
       throw new InvalidField("reason", "Say why the lot is " + (held ? "held." : "released."));
     }
     row.held(held);
     entities.persist(new HoldRow(ids.next(), code, held, reason, days.now(), recordedBy.user()));
-    pools.hold(code, held);
-    return row.asLot();
   }
 
   private LotRow locked(String code) {

@@ -34,6 +34,7 @@ public record CountShelf(
    * Jars of one lot and size on the shelf.
    *
    * @param count pieces; zero if there are none
+   * @param cause what became of jars that are short; null if nobody knows
    */
   public record Line(
       @NotBlank(message = JarWords.CONTAINER) @Size(max = 12, message = JarWords.CONTAINER)
@@ -42,5 +43,6 @@ public record CountShelf(
       @NotNull(message = JarWords.COUNTED)
           @Min(value = 0, message = JarWords.COUNTED)
           @Max(value = JarWords.COUNT_MAX, message = JarWords.COUNTED)
-          Long count) {}
+          Long count,
+      Cause cause) {}
 }

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -77,25 +78,49 @@ public class Counting {
    *
    * @throws CountedTwice if a lot and size stands in two lines
    * @throws NoSuchJars if a lot was never packed in that size
+   * @throws NothingShort if a cause is given for jars that are not short
    */
   @Transactional
   public StockCount count(CountShelf said) {
+    return count(said, false);
+  }
+
+  /**
+   * As {@link #count(CountShelf)}, compared with what the book had when it was counted: what moved
+   * since is left out.
+   */
+  @Transactional
+  public StockCount countAsOf(CountShelf said) {
+    return count(said, true);
+  }
+
+  /**
+   * Makes sure that what was counted is known, and changes nothing.
+   *
+   * @return when it was counted
+   * @throws CountedTwice if a lot and size stands in two lines
+   * @throws NoSuchJars if a lot was never packed in that size
+   */
+  @Transactional
+  public Instant check(CountShelf said) {
+    places.own(said.place(), "place");
+    jars(said.lines());
+    return days.happened(said.countedAt(), "countedAt");
+  }
+
+  private StockCount count(CountShelf said, boolean asOf) {
     String place = places.own(said.place(), "place").code();
     Instant at = days.happened(said.countedAt(), "countedAt");
     Map<Jar, Item> jars = jars(said.lines());
     Map<UUID, Long> book = balances.locked(place, jars.values());
+    Map<UUID, Long> since = asOf ? rows.movedAfter(at, place, jars.values()) : Map.of();
+    Set<UUID> never = rows.neverAt(place, jars.values());
     List<Line> lines =
         Swaps.suspect(
             said.lines().stream()
-                .map(
-                    line ->
-                        new Line(
-                            line.container(),
-                            line.lot(),
-                            book.get(jars.get(jar(line)).id()),
-                            line.count(),
-                            null))
+                .map(line -> line(line, jars.get(jar(line)).id(), book, since, never))
                 .toList());
+    requireShort(lines);
     UUID movement = follow(place, at, lines, jars);
     lines.stream()
         .filter(line -> line.suspectedSwap() != null)
@@ -103,6 +128,30 @@ public class Counting {
     StockCount count = new StockCount(ids.next(), place, at, said.by(), movement, lines);
     rows.keep(count);
     return count;
+  }
+
+  private static Line line(
+      CountShelf.Line said,
+      UUID item,
+      Map<UUID, Long> book,
+      Map<UUID, Long> since,
+      Set<UUID> never) {
+    return new Line(
+        said.container(),
+        said.lot(),
+        book.get(item) - since.getOrDefault(item, 0L),
+        said.count(),
+        null,
+        said.cause(),
+        never.contains(item));
+  }
+
+  private static void requireShort(List<Line> lines) {
+    for (int n = 0; n < lines.size(); n++) {
+      if (lines.get(n).cause() != null && lines.get(n).difference() >= 0) {
+        throw new NothingShort(lines.get(n), "lines[" + n + "].cause");
+      }
+    }
   }
 
   /** The items of the lines, their lots locked. */
@@ -139,13 +188,13 @@ public class Counting {
   }
 
   private UUID follow(String place, Instant at, List<Line> lines, Map<Jar, Item> jars) {
-    Movement.Builder movement = Movement.of(MovementKind.COUNT, at);
+    Movement.Builder movement = Movement.of(MovementKind.COUNT, at).because("Count difference");
     lines.stream()
         .filter(line -> line.suspectedSwap() == null)
         .forEach(
             line ->
                 movement.move(
-                    PlaceCode.UNEXPLAINED,
+                    line.cause() == null ? PlaceCode.UNEXPLAINED : line.cause().code(),
                     place,
                     jars.get(new Jar(line.lot(), line.container())).id(),
                     line.difference()));

@@ -23,8 +23,17 @@ public record StockCount(
    *
    * @param suspectedSwap the lot of the same size that is off by as much the other way: probably
    *     labels were mixed up. Null if there is none.
+   * @param cause what became of the jars that are short; null if nobody said
+   * @param neverThere whether the lot had never stood at that place by the book
    */
-  public record Line(String container, String lot, long book, long counted, String suspectedSwap) {
+  public record Line(
+      String container,
+      String lot,
+      long book,
+      long counted,
+      String suspectedSwap,
+      Cause cause,
+      boolean neverThere) {
 
     /** Above zero if there are more than the book had. */
     public long difference() {
@@ -32,7 +41,7 @@ public record StockCount(
     }
 
     Line swappedWith(String other) {
-      return new Line(container, lot, book, counted, other);
+      return new Line(container, lot, book, counted, other, cause, neverThere);
     }
   }
 

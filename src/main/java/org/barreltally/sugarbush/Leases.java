@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.barreltally.pricing.Money;
+import org.barreltally.sugarbush.internal.CreditRows;
 import org.barreltally.sugarbush.internal.LandownerRows;
 import org.barreltally.sugarbush.internal.LeaseRows;
 
@@ -16,11 +17,13 @@ import org.barreltally.sugarbush.internal.LeaseRows;
 public class Leases {
 
   private final LeaseRows rows;
+  private final CreditRows credits;
   private final LandownerRows landowners;
   private final LeaseRules rules;
 
-  Leases(LeaseRows rows, LandownerRows landowners, LeaseRules rules) {
+  Leases(LeaseRows rows, CreditRows credits, LandownerRows landowners, LeaseRules rules) {
     this.rows = rows;
+    this.credits = credits;
     this.landowners = landowners;
     this.rules = rules;
   }
@@ -73,7 +76,7 @@ public class Leases {
     UUID id = rows.add(landowner.id(), bush, season);
     rows.agree(id, terms);
     taps.forEach(count -> rows.count(id, count));
-    rows.carryInto(id, landowner.id(), bush, season);
+    credits.carryInto(id, landowner.id(), bush, season);
     return at(id);
   }
 
@@ -125,19 +128,19 @@ public class Leases {
    */
   @Transactional
   public void close(Lease lease, LocalDate on, Money left, BigDecimal mL) {
-    rows.close(lease.id(), on, left, mL);
-    rows.nextOpen(lease).ifPresent(next -> rows.carry(lease.id(), next));
+    credits.close(lease.id(), on, left, mL);
+    credits.nextOpen(lease).ifPresent(next -> credits.carry(lease.id(), next));
   }
 
   /** What went on to a lease from closed ones. */
   @Transactional
   public List<Credit> carriedInto(Lease lease) {
-    return rows.carriedInto(lease.id());
+    return credits.carriedInto(lease.id());
   }
 
   /** Which lease what was left of a closed one went on to. */
   @Transactional
   public Optional<UUID> wentOnTo(Lease lease) {
-    return rows.wentOnTo(lease.id());
+    return credits.wentOnTo(lease.id());
   }
 }

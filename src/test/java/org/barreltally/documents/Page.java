@@ -17,7 +17,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** A page of a paper as a picture, read by other libraries than those that made it. */
-final class Page {
+public final class Page {
 
   /** Dots in an inch of the picture. */
   static final int DPI = 300;
@@ -36,13 +36,13 @@ final class Page {
     }
   }
 
-  static int pages(byte[] pdf) throws IOException {
+  public static int pages(byte[] pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       return document.getNumberOfPages();
     }
   }
 
-  static String text(byte[] pdf) throws IOException {
+  public static String text(byte[] pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       return new PDFTextStripper().getText(document);
     }

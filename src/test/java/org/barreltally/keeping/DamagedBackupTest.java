@@ -209,7 +209,7 @@ class DamagedBackupTest {
   }
 
   private static void bomb(Forged backup) {
-    byte[] zeros = new byte[64 << 20];
+    byte[] zeros = new byte[160 << 20];
     backup.entries.put("tables/lots.csv", zeros);
     backup.table("lots").put("bytes", zeros.length).put("sha256", Forged.sha256(zeros));
   }

@@ -64,6 +64,30 @@ class RestoringTest {
   }
 
   @Test
+  void a_closed_year_comes_back_closed_with_what_it_held() throws Exception {
+    Path file = folder.resolve("closed.zip");
+    Map<String, List<String>> before;
+    try (EmptyDatabase closed = EmptyDatabase.create().migratedTo(newest())) {
+      closed.run(
+          EARLY_BOOK
+              + "INSERT INTO closed_years SELECT book_year, id, now(), recorded_by FROM movements;"
+              + "INSERT INTO closed_year_sums SELECT m.book_year, 1, count(*), sum(hashtextextended("
+              + "concat_ws(' ', e.movement, e.line, e.place, e.item, e.amount), 0)) FROM movements m"
+              + " JOIN entries e ON e.movement = m.id GROUP BY m.book_year;");
+      before = closed.rows();
+      new Saving(closed.owned()).save(file, Instant.now());
+    }
+    try (EmptyDatabase empty = EmptyDatabase.create()) {
+      new Restoring(empty.owned()).restore(file);
+
+      assertEquals(before.get("closed_years"), empty.rows().get("closed_years"));
+      assertEquals(before.get("movements"), empty.rows().get("movements"));
+      assertEquals("0", empty.value("SELECT count(*) FROM movements WHERE late"));
+      RoundTripTest.assertSound(empty);
+    }
+  }
+
+  @Test
   void what_is_in_the_way_of_an_installation_only_looked_at_goes() throws Exception {
     Path file = saved();
     try (EmptyDatabase looked = EmptyDatabase.create().migratedTo("032")) {

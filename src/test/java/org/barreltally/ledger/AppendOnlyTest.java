@@ -82,6 +82,14 @@ class AppendOnlyTest {
       lease_deliveries note
       lease_closings credit
       lease_carries into_lease
+      recalls reason
+      recall_lots lot
+      recall_ends reason
+      closed_years year
+      closed_year_sums year
+      count_rounds place
+      count_sheet_lines counted
+      count_round_ends reason
       """;
 
   @Inject DataSource application;

@@ -20,6 +20,7 @@ import org.barreltally.ledger.Items;
 import org.barreltally.ledger.Ledger;
 import org.barreltally.ledger.Movement;
 import org.barreltally.ledger.MovementKind;
+import org.barreltally.ledger.Places;
 import org.barreltally.lots.Grading;
 import org.barreltally.lots.Lot;
 import org.barreltally.lots.Lots;
@@ -37,6 +38,7 @@ public class ShelfFixture {
   private static final LocalDate PACKED_ON = LocalDate.of(2024, 6, 20);
   private static final String OWNER_PASSWORD = "only for the tests";
 
+  private final Places places;
   private final Lots lots;
   private final Grading grading;
   private final Items items;
@@ -47,6 +49,7 @@ public class ShelfFixture {
   private final CurrentUser user;
 
   ShelfFixture(
+      Places places,
       Lots lots,
       Grading grading,
       Items items,
@@ -55,6 +58,7 @@ public class ShelfFixture {
       Invariants invariants,
       EntityManager entities,
       CurrentUser user) {
+    this.places = places;
     this.lots = lots;
     this.grading = grading;
     this.items = items;
@@ -63,6 +67,13 @@ public class ShelfFixture {
     this.invariants = invariants;
     this.entities = entities;
     this.user = user;
+  }
+
+  /** A place of its own, so that nobody else counts there. */
+  public String room() {
+    String code = "room-" + UUID.randomUUID().toString().substring(0, 8);
+    QuarkusTransaction.requiringNew().run(() -> places.openOut(code, "Room " + code, false));
+    return code;
   }
 
   /** A new lot of amber syrup, so many of its jars of each size in the cool room. */

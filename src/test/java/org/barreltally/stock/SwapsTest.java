@@ -37,13 +37,16 @@ class SwapsTest {
   @Test
   void another_size_is_no_swap() {
     List<Line> lines =
-        Swaps.suspect(List.of(new Line("PT", "A", 10, 13, null), new Line("HP", "B", 8, 5, null)));
+        Swaps.suspect(
+            List.of(
+                new Line("PT", "A", 10, 13, null, null, false),
+                new Line("HP", "B", 8, 5, null, null, false)));
     assertNull(lines.get(0).suspectedSwap());
     assertNull(lines.get(1).suspectedSwap());
   }
 
   private static Line line(String lot, long book, long counted) {
-    return new Line("PT", lot, book, counted, null);
+    return new Line("PT", lot, book, counted, null, null, false);
   }
 
   private static String suspects(Line... lines) {

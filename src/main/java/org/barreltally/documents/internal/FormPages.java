@@ -26,13 +26,35 @@ public final class FormPages {
    * @throws org.barreltally.documents.CharacterNotCovered naming the character and its field
    */
   public static byte[] render(FormText form) {
-    double width = form.paper().width();
-    double height = form.paper().height();
-    return Pdf.of(form.title(), width, height, (document, writer) -> draw(form, document, writer));
+    return render(form.title(), List.of(form));
   }
 
-  private static void draw(FormText form, Document document, PdfWriter writer) {
-    Faces faces = Faces.read();
+  /**
+   * Forms one after the other, each on pages of its own; all on the paper of the first.
+   *
+   * @param forms at least one
+   * @throws org.barreltally.documents.TextDoesNotFit naming a word wider than its column
+   * @throws org.barreltally.documents.CharacterNotCovered naming the character and its field
+   */
+  public static byte[] render(String title, List<FormText> forms) {
+    double width = forms.get(0).paper().width();
+    double height = forms.get(0).paper().height();
+    return Pdf.of(
+        title,
+        width,
+        height,
+        (document, writer) -> {
+          Faces faces = Faces.read();
+          for (int n = 0; n < forms.size(); n++) {
+            if (n > 0) {
+              document.newPage();
+            }
+            draw(forms.get(n), faces, document, writer);
+          }
+        });
+  }
+
+  private static void draw(FormText form, Faces faces, Document document, PdfWriter writer) {
     double width = form.paper().width() - 2 * MARGIN;
     List<List<Placed>> pages = pages(form, faces, width);
     for (int n = 0; n < pages.size(); n++) {

@@ -24,6 +24,7 @@ import org.barreltally.gifts.Sending;
 import org.barreltally.pricing.Money;
 import org.barreltally.web.Answer;
 import org.barreltally.web.IfMatch;
+import org.barreltally.web.MayBeEmpty;
 import org.barreltally.web.Once;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -112,7 +113,8 @@ public class OrderStepsApi {
       @PathParam("id") UUID id,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(content = @Content(examples = @ExampleObject(name = "all", value = "{}")))
+      @MayBeEmpty
+          @RequestBody(content = @Content(examples = @ExampleObject(name = "all", value = "{}")))
           Nothing said) {
     return done(id, key, ifMatch, said, versions -> reserving.reserve(id, versions));
   }
@@ -128,7 +130,8 @@ public class OrderStepsApi {
       @PathParam("id") UUID id,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(content = @Content(examples = @ExampleObject(name = "all", value = "{}")))
+      @MayBeEmpty
+          @RequestBody(content = @Content(examples = @ExampleObject(name = "all", value = "{}")))
           Nothing said) {
     return done(id, key, ifMatch, said, versions -> reserving.release(id, versions));
   }
@@ -201,7 +204,8 @@ public class OrderStepsApi {
       @PathParam("id") UUID id,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(content = @Content(examples = @ExampleObject(name = "three", value = MANY)))
+      @MayBeEmpty
+          @RequestBody(content = @Content(examples = @ExampleObject(name = "three", value = MANY)))
           Many said) {
     Many many = orAll(said);
     return done(
@@ -225,7 +229,8 @@ public class OrderStepsApi {
       @PathParam("id") UUID id,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(content = @Content(examples = @ExampleObject(name = "three", value = MANY)))
+      @MayBeEmpty
+          @RequestBody(content = @Content(examples = @ExampleObject(name = "three", value = MANY)))
           Many said) {
     Many many = orAll(said);
     return done(
@@ -247,7 +252,8 @@ public class OrderStepsApi {
       @PathParam("id") UUID id,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(content = @Content(examples = @ExampleObject(name = "three", value = MANY)))
+      @MayBeEmpty
+          @RequestBody(content = @Content(examples = @ExampleObject(name = "three", value = MANY)))
           Many said) {
     Many many = orAll(said);
     return done(

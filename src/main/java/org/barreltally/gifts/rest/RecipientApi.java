@@ -15,6 +15,7 @@ import org.barreltally.gifts.Cancelling;
 import org.barreltally.gifts.Picking;
 import org.barreltally.gifts.Sending;
 import org.barreltally.gifts.Undoing;
+import org.barreltally.web.MayBeEmpty;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -75,7 +76,8 @@ public class RecipientApi {
       @PathParam("n") int n,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(
+      @MayBeEmpty
+          @RequestBody(
               content =
                   @Content(
                       examples =
@@ -100,7 +102,8 @@ public class RecipientApi {
       @PathParam("n") int n,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(content = @Content(examples = @ExampleObject(name = "packed", value = DAY)))
+      @MayBeEmpty
+          @RequestBody(content = @Content(examples = @ExampleObject(name = "packed", value = DAY)))
           On said) {
     return answer.after(
         id, n, key, ifMatch, said, versions -> sending.pack(id, versions, List.of(n), day(said)));
@@ -122,7 +125,8 @@ public class RecipientApi {
       @PathParam("n") int n,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(
+      @MayBeEmpty
+          @RequestBody(
               content =
                   @Content(
                       examples =
@@ -153,7 +157,8 @@ public class RecipientApi {
       @PathParam("n") int n,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(content = @Content(examples = @ExampleObject(name = "there", value = DAY)))
+      @MayBeEmpty
+          @RequestBody(content = @Content(examples = @ExampleObject(name = "there", value = DAY)))
           On said) {
     return answer.after(
         id,
@@ -179,7 +184,8 @@ public class RecipientApi {
       @PathParam("n") int n,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(
+      @MayBeEmpty
+          @RequestBody(
               content =
                   @Content(
                       examples =
@@ -205,7 +211,8 @@ public class RecipientApi {
       @PathParam("n") int n,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(
+      @MayBeEmpty
+          @RequestBody(
               content =
                   @Content(
                       examples =

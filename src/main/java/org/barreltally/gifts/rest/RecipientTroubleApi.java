@@ -17,6 +17,7 @@ import org.barreltally.gifts.Inspected;
 import org.barreltally.gifts.Person;
 import org.barreltally.gifts.Replacing;
 import org.barreltally.gifts.Returning;
+import org.barreltally.web.MayBeEmpty;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -74,7 +75,8 @@ public class RecipientTroubleApi {
       @PathParam("n") int n,
       @HeaderParam("Idempotency-Key") String key,
       @HeaderParam("If-Match") String ifMatch,
-      @RequestBody(
+      @MayBeEmpty
+          @RequestBody(
               content =
                   @Content(
                       examples =

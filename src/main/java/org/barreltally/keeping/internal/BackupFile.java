@@ -18,6 +18,9 @@ import org.barreltally.keeping.NotABackup;
 /** A backup opened for reading. What it says of itself is checked before anything is unpacked. */
 public final class BackupFile implements AutoCloseable {
 
+  /** Java says so of a name that is no UTF-8, whenever it comes upon it. */
+  private static final String BROKEN_NAME = "a name in the zip file is broken";
+
   private final ZipFile zip;
   private final Manifest manifest;
 
@@ -47,6 +50,9 @@ public final class BackupFile implements AutoCloseable {
       file.refuseOthers();
       BackupLimits.unpacked(file.manifest.tables(), Files.size(path));
       return file;
+    } catch (IllegalArgumentException e) {
+      zip.close();
+      throw new BackupDamaged(BROKEN_NAME);
     } catch (RuntimeException | IOException e) {
       zip.close();
       throw e;
@@ -63,6 +69,8 @@ public final class BackupFile implements AutoCloseable {
     }
     try {
       return new ZipFile(path.toFile());
+    } catch (IllegalArgumentException e) {
+      throw new BackupDamaged(BROKEN_NAME);
     } catch (IOException e) {
       throw new BackupDamaged("the zip file is broken or was cut short");
     }

@@ -50,13 +50,12 @@ public class JarLocks {
   }
 
   /**
-   * Locks all jars of a lot, to change their pool.
+   * Locks all jars of some lots, to change their pools.
    *
    * @param grade a further grade whose pools will be needed; null for none
    */
-  public void take(String lot, String grade) {
+  public void takeLots(Collection<String> lots, String grade) {
     entities.flush();
-    List<String> lots = List.of(lot);
     lock(ITEMS, lots);
     // A balance row that is new refers to its item: while the items are locked there are no others
     // than those locked next.
@@ -78,11 +77,11 @@ public class JarLocks {
     pools(lots, null);
   }
 
-  private void lock(String sql, List<String> lots) {
+  private void lock(String sql, Collection<String> lots) {
     entities.createNativeQuery(sql).setParameter("lots", lots).getResultList();
   }
 
-  private void pools(List<String> lots, String grade) {
+  private void pools(Collection<String> lots, String grade) {
     entities
         .createNativeQuery(POOLS)
         .setParameter("grade", grade)

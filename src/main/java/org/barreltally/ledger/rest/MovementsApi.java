@@ -59,13 +59,17 @@ public class MovementsApi {
   @Operation(
       summary = "List movements in the order they were recorded",
       description =
-          "By item (its id), by place (its code), and by the first and last day on which they"
-              + " happened.")
+          "By item (its id), by lot, by place (its code), by the first and last day on which they"
+              + " happened, by the year they are booked in, and by whether they came late (true,"
+              + " false). canBeTakenBack says where a reversal may be tried.")
   public Page<PostedMovement> list(
       @QueryParam("item") String item,
       @QueryParam("place") String place,
       @QueryParam("from") String from,
       @QueryParam("to") String to,
+      @QueryParam("lot") String lot,
+      @QueryParam("bookYear") Integer bookYear,
+      @QueryParam("late") String late,
       @QueryParam("limit") String limit,
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
@@ -75,10 +79,18 @@ public class MovementsApi {
       throw new InvalidField("to", "The last day is before the first, " + first + ".");
     }
     Movements.Filter filter =
-        new Movements.Filter(Parameters.uuid(item, "item"), place, first, last);
+        new Movements.Filter(
+            Parameters.uuid(item, "item"), place, first, last, bookYear, yesOrNo(late), lot);
     return page.page(
         movements.list(filter, page.after(UUID::fromString).orElse(null), page.limit() + 1),
         movement -> movement.id().toString());
+  }
+
+  private static Boolean yesOrNo(String late) {
+    if (late != null && !late.matches("true|false")) {
+      throw new InvalidField("late", "Give true or false, or leave it out.");
+    }
+    return late == null ? null : Boolean.valueOf(late);
   }
 
   @GET
@@ -97,7 +109,8 @@ public class MovementsApi {
                           """
                           {"id": "01980f3a-6a3e-7b52-8f4e-3d1f6a1b2c3d", "kind": "write-off",
                            "happenedAt": "2026-06-21T14:05:00Z",
-                           "recordedAt": "2026-06-21T14:05:00Z", "bookYear": 2026,
+                           "recordedAt": "2026-06-21T14:05:00Z", "bookYear": 2026, "late": false,
+                           "canBeTakenBack": true,
                            "entries": [
                              {"place": "broken", "item": "01980f30-1111-7b52-8f4e-3d1f6a1b2c3d",
                               "lot": "P260620-1", "container": "PT", "amount": 2,

@@ -20,6 +20,7 @@ import org.barreltally.shares.HandedOver;
 import org.barreltally.shares.HandingOver;
 import org.barreltally.shares.Statements;
 import org.barreltally.web.Answer;
+import org.barreltally.web.MayBeEmpty;
 import org.barreltally.web.Once;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -97,7 +98,8 @@ public class SharesApi {
   public Response close(
       @PathParam("id") UUID id,
       @HeaderParam("Idempotency-Key") String key,
-      @NotNull(message = BODY)
+      @MayBeEmpty
+          @NotNull(message = BODY)
           @RequestBody(
               content =
                   @Content(

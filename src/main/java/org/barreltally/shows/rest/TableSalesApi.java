@@ -25,6 +25,7 @@ import org.barreltally.shows.settling.Settlement;
 import org.barreltally.shows.settling.Settling;
 import org.barreltally.shows.settling.TableSelling;
 import org.barreltally.web.Answer;
+import org.barreltally.web.MayBeEmpty;
 import org.barreltally.web.Once;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -146,7 +147,8 @@ public class TableSalesApi {
   public Response settle(
       @PathParam("id") UUID id,
       @HeaderParam("Idempotency-Key") String key,
-      @RequestBody(
+      @MayBeEmpty
+          @RequestBody(
               content =
                   @Content(
                       examples =

@@ -13,7 +13,11 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import org.barreltally.ledger.Movements;
+import org.barreltally.ledger.PostedMovement;
+import org.barreltally.stock.Cause;
 import org.barreltally.stock.CountShelf;
 import org.barreltally.stock.Counting;
 import org.barreltally.stock.StockCount;
@@ -33,16 +37,60 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @Tag(name = "Stock")
 public class CountsApi {
 
-  /** What a count came to. Who counted is left out: answers are kept for repeats. */
+  /**
+   * What a count came to. Who counted is left out: answers are kept for repeats.
+   *
+   * @param bookYear the year the differences are booked in; null if nothing was posted
+   * @param late whether the count was of a year that is closed, so that they are booked in an open
+   *     one; null if nothing was posted
+   */
   public record Counted(
-      UUID id, String place, Instant countedAt, UUID movement, List<Line> differences) {}
+      UUID id,
+      String place,
+      Instant countedAt,
+      UUID movement,
+      Integer bookYear,
+      Boolean late,
+      List<Line> differences) {
 
-  /** A line of a count, in pieces; {@code suspectedSwap} is the lot it was mixed up with. */
-  public record Line(String container, String lot, long book, long counted, String suspectedSwap) {
+    static Counted of(StockCount count, Movements movements) {
+      Optional<PostedMovement> posted = Optional.ofNullable(count.movement()).map(movements::at);
+      return new Counted(
+          count.id(),
+          count.place(),
+          count.countedAt(),
+          count.movement(),
+          posted.map(PostedMovement::bookYear).orElse(null),
+          posted.map(PostedMovement::late).orElse(null),
+          lines(count.differences()));
+    }
+  }
+
+  /**
+   * A line of a count, in pieces.
+   *
+   * @param suspectedSwap the lot it was mixed up with
+   * @param cause what became of jars that are short; null if nobody said
+   * @param neverThere true where the lot had never stood at that place by the book; else null
+   */
+  public record Line(
+      String container,
+      String lot,
+      long book,
+      long counted,
+      String suspectedSwap,
+      Cause cause,
+      Boolean neverThere) {
 
     static Line of(StockCount.Line line) {
       return new Line(
-          line.container(), line.lot(), line.book(), line.counted(), line.suspectedSwap());
+          line.container(),
+          line.lot(),
+          line.book(),
+          line.counted(),
+          line.suspectedSwap(),
+          line.cause(),
+          line.neverThere() ? true : null);
     }
   }
 
@@ -51,10 +99,12 @@ public class CountsApi {
       UUID id, String place, Instant countedAt, String by, UUID movement, List<Line> lines) {}
 
   private final Counting counting;
+  private final Movements movements;
   private final Once once;
 
-  CountsApi(Counting counting, Once once) {
+  CountsApi(Counting counting, Movements movements, Once once) {
     this.counting = counting;
+    this.movements = movements;
     this.once = once;
   }
 
@@ -107,13 +157,7 @@ public class CountsApi {
         () -> {
           StockCount count = counting.count(said);
           return Answer.created(
-              URI.create("/api/stock/counts/" + count.id()),
-              new Counted(
-                  count.id(),
-                  count.place(),
-                  count.countedAt(),
-                  count.movement(),
-                  lines(count.differences())));
+              URI.create("/api/stock/counts/" + count.id()), Counted.of(count, movements));
         });
   }
 

@@ -3,17 +3,30 @@ package org.barreltally.web.problem;
 import jakarta.ws.rs.ext.Provider;
 import jakarta.ws.rs.ext.ReaderInterceptor;
 import jakarta.ws.rs.ext.ReaderInterceptorContext;
+import java.io.ByteArrayInputStream;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PushbackInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
+import org.barreltally.web.MayBeEmpty;
 
-/** Refuses a body that is missing or that grows past the limit without having said so before. */
+/**
+ * Refuses a body that is missing, unless nothing in it is needed, and one that grows past the limit
+ * without having said so before.
+ */
 @Provider
 public class BodyReading implements ReaderInterceptor {
 
   @Override
   public Object aroundReadFrom(ReaderInterceptorContext context) throws IOException {
-    context.setInputStream(new Counted(context.getInputStream()));
+    PushbackInputStream said = new PushbackInputStream(context.getInputStream());
+    int first = said.read();
+    if (first >= 0) {
+      said.unread(first);
+    }
+    context.setInputStream(first < 0 && mayBeEmpty(context) ? nothing() : new Counted(said));
     Object body = context.proceed();
     if (body == null) {
       throw new Refused(
@@ -25,6 +38,14 @@ public class BodyReading implements ReaderInterceptor {
                   + " /openapi."));
     }
     return body;
+  }
+
+  private static boolean mayBeEmpty(ReaderInterceptorContext context) {
+    return Stream.of(context.getAnnotations()).anyMatch(MayBeEmpty.class::isInstance);
+  }
+
+  private static InputStream nothing() {
+    return new ByteArrayInputStream("{}".getBytes(StandardCharsets.UTF_8));
   }
 
   private static final class Counted extends FilterInputStream {

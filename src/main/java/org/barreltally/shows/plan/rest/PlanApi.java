@@ -10,6 +10,7 @@ import java.util.UUID;
 import org.barreltally.shows.plan.PlanQuestion;
 import org.barreltally.shows.plan.Planning;
 import org.barreltally.shows.plan.ShowPlan;
+import org.barreltally.web.MayBeEmpty;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -53,7 +54,8 @@ public class PlanApi {
               examples = @ExampleObject(name = "one kind of jar", value = PlanExamples.ANSWER)))
   public ShowPlan plan(
       @PathParam("id") UUID id,
-      @RequestBody(
+      @MayBeEmpty
+          @RequestBody(
               content =
                   @Content(
                       examples =

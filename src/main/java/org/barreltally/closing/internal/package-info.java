@@ -1,0 +1,2 @@
+/** Years of the book in the database. */
+package org.barreltally.closing.internal;

@@ -1,0 +1,2 @@
+/** Years of the book over REST. */
+package org.barreltally.closing.rest;

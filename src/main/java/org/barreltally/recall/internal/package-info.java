@@ -1,0 +1,2 @@
+/** Recalls in the database. */
+package org.barreltally.recall.internal;

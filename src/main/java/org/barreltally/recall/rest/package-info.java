@@ -1,0 +1,2 @@
+/** Recalls over REST. */
+package org.barreltally.recall.rest;
