@@ -42,8 +42,9 @@ CREATE TEMP TABLE moved AS
 INSERT INTO entries (movement, line, place, item, amount, balance_after, seq)
   SELECT movement, line, place, item, amount, sum(amount) OVER w, row_number() OVER w FROM moved
   WINDOW w AS (PARTITION BY place, item ORDER BY seq, movement);
-INSERT INTO balances (place, item, amount, seq, below_zero)
-  SELECT e.place, e.item, sum(e.amount), count(*), p.below_zero FROM entries e JOIN places p ON p.code = e.place
+INSERT INTO balances (place, item, amount, seq, below_zero, container)
+  SELECT e.place, e.item, sum(e.amount), count(*), p.below_zero, max(i.container)
+  FROM entries e JOIN places p ON p.code = e.place JOIN items i ON i.id = e.item
   WHERE e.item IN (SELECT item FROM jar) GROUP BY e.place, e.item, p.below_zero;
 INSERT INTO availability (container, grade, on_hand, held, reserved, out)
   SELECT size, 'amber', 50 * count(*), 0, 0, 0 FROM jar GROUP BY size

@@ -43,7 +43,7 @@ class Shelves {
    * @throws org.barreltally.ledger.UnknownPlace if own stock never stands there
    */
   Shelf open(String place, Collection<Jar> jars) {
-    String code = places.own(place == null ? PlaceCode.COOL_ROOM : place, "place").code();
+    String code = places.atHand(place == null ? PlaceCode.COOL_ROOM : place, "place").code();
     List<String> found = jars.isEmpty() ? List.of() : rows.lots(code, jars);
     if (found.isEmpty()) {
       return new Shelf(code, List.of(), Map.of(), jar -> rows.elsewhere(code, jar));

@@ -6,8 +6,9 @@ import java.util.Locale;
  * Where stock stands, or where it came from or went to.
  *
  * @param belowZero whether a balance here may go below zero
+ * @param setAside whether jars come and go here by the steps of gift orders alone
  */
-public record Place(String code, String name, Kind kind, boolean belowZero) {
+public record Place(String code, String name, Kind kind, boolean belowZero, boolean setAside) {
 
   /** What a place is to the book. */
   public enum Kind {

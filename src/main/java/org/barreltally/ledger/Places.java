@@ -39,6 +39,21 @@ public class Places {
                     code, field, ownCodes().stream().limit(20).collect(Collectors.joining(", "))));
   }
 
+  /**
+   * The own place of that code, where jars may be taken and put by hand.
+   *
+   * @param field where in the request it was named
+   * @throws UnknownPlace if there is none, or own stock never stands there
+   * @throws SetAside if jars stand there for gift orders only
+   */
+  public Place atHand(String code, String field) {
+    Place place = own(code, field);
+    if (place.setAside()) {
+      throw new SetAside(place, field);
+    }
+    return place;
+  }
+
   /** The codes of the places where own stock stands, at home and out. */
   public List<String> ownCodes() {
     return query("WHERE kind IN ('home', 'out')", null).stream().map(Place::code).toList();
@@ -64,13 +79,15 @@ public class Places {
         .setParameter("name", name)
         .setParameter("below", belowZero)
         .executeUpdate();
-    return new Place(code, name, Place.Kind.OUT, belowZero);
+    return new Place(code, name, Place.Kind.OUT, belowZero, false);
   }
 
   private List<Place> query(String where, String code) {
     var query =
         entities.createNativeQuery(
-            "SELECT code, name, kind, below_zero FROM places " + where + " ORDER BY code",
+            "SELECT code, name, kind, below_zero, set_aside FROM places "
+                + where
+                + " ORDER BY code",
             Tuple.class);
     if (code != null) {
       query.setParameter("code", code);
@@ -84,7 +101,8 @@ public class Places {
                     row.get("code", String.class),
                     row.get("name", String.class),
                     Place.Kind.valueOf(row.get("kind", String.class).toUpperCase(Locale.ROOT)),
-                    row.get("below_zero", Boolean.class)))
+                    row.get("below_zero", Boolean.class),
+                    row.get("set_aside", Boolean.class)))
         .toList();
   }
 }

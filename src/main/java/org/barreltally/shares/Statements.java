@@ -3,6 +3,7 @@ package org.barreltally.shares;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.UUID;
 import org.barreltally.ledger.Days;
 import org.barreltally.shares.internal.ShareLog;
@@ -40,6 +41,16 @@ public class Statements {
                 .sameTrees(named, season)
                 .orElseThrow(() -> new NoLeaseThatSeason(named, season));
     return share(lease).statement();
+  }
+
+  /**
+   * The statements of leases, the newest season first, after a lease (or null), at most so many.
+   */
+  @Transactional
+  public List<ShareStatement> list(Leases.Filter filter, UUID after, int limit) {
+    return leases.list(filter, after, limit).stream()
+        .map(lease -> share(lease).statement())
+        .toList();
   }
 
   /**

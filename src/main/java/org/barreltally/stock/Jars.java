@@ -46,8 +46,8 @@ public class Jars {
    */
   @Transactional
   public UUID relocate(RelocateJars said) {
-    places.own(said.from(), "from");
-    places.own(said.to(), "to");
+    places.atHand(said.from(), "from");
+    places.atHand(said.to(), "to");
     if (said.from().equals(said.to())) {
       throw new InvalidField("to", "They are at " + said.to() + " already. Name another place.");
     }
@@ -67,7 +67,7 @@ public class Jars {
    */
   @Transactional
   public UUID writeOff(WriteOffJars said) {
-    places.own(said.place(), "place");
+    places.atHand(said.place(), "place");
     return ledger.post(
         Movement.of(MovementKind.WRITE_OFF, days.now())
             .because(said.reason())

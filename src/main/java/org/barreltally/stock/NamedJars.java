@@ -126,7 +126,7 @@ public class NamedJars {
    * @throws NotAtHome if it is a table or shop shelf
    */
   public String room(String code, String field) {
-    Place place = places.own(Objects.requireNonNullElse(code, PlaceCode.COOL_ROOM), field);
+    Place place = places.atHand(Objects.requireNonNullElse(code, PlaceCode.COOL_ROOM), field);
     if (place.kind() != Place.Kind.HOME) {
       throw new NotAtHome(place.code(), field);
     }

@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -24,6 +25,8 @@ import org.barreltally.Owner;
 import org.barreltally.stock.ShelfFixture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Landowners paid in syrup. Every sum was worked out by hand; the working stands beside it. That a
@@ -62,6 +65,36 @@ class SharesOverRestTest {
         .body("deliveredVolume.value", equalTo(3))
         .body("carriedVolume.value", equalTo(5.4f))
         .body("carried.amount", equalTo(297.0f));
+  }
+
+  /**
+   * 420 taps × $1.10 = $462.00, 8.4 gal at $55; two gallons handed over leave 6.4 gal, 6.4 × 55 =
+   * $352.00. Closed, it is left out of what is open and stands in the whole list.
+   */
+  @Test
+  void what_is_still_owed_is_listed_lease_by_lease() {
+    String gallon = newSize(128);
+    String lot = shelf.lotWith(3, gallon);
+    String lease = agreed(terms("volume", "set", "1.10", "55.00"), tap("2026-02-14", 420));
+    handOver(lease, line(gallon, lot, 2)).statusCode(201);
+    String mine = "items.find { it.lease == '" + lease + "' }";
+    reads("/api/shares?limit=500&open=true&season=2026")
+        .body(mine + ".owed.amount", equalTo(462.0f))
+        .body(mine + ".delivered.amount", equalTo(110.0f))
+        .body(mine + ".left.amount", equalTo(352.0f))
+        .body(mine + ".leftVolume.value", equalTo(6.4f))
+        .body(mine + ".open", equalTo(true));
+    posts("/api/leases/" + lease + "/close", "{}").statusCode(201);
+    reads("/api/shares?limit=500&open=true").body(mine, nullValue());
+    reads("/api/shares?limit=500").body(mine + ".open", equalTo(false));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"season=spring, season", "open=perhaps, open", "after=there, after"})
+  void a_list_asked_wrongly_names_the_field(String query, String field) {
+    for (String path : new String[] {"/api/shares?", "/api/leases?"}) {
+      Owner.asks().get(path + query).then().statusCode(400).body("errors[0].field", equalTo(field));
+    }
   }
 
   /**

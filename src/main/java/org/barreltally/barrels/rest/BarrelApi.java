@@ -27,6 +27,7 @@ import org.barreltally.measure.Quantity;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.settings.FarmSettings;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Because;
 import org.barreltally.web.IfMatch;
 import org.barreltally.web.Once;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -235,7 +236,7 @@ public class BarrelApi {
                   @Content(
                       examples =
                           @ExampleObject(name = "a sour smell", value = BarrelExamples.HELD)))
-          BarrelRequests.Because said) {
+          Because said) {
     unchanged(tag, ifMatch);
     holds.hold(barrels.at(tag).lot().code(), said.reason());
     return tagged(barrels.at(tag)).build();
@@ -261,7 +262,7 @@ public class BarrelApi {
                   @Content(
                       examples =
                           @ExampleObject(name = "tasted again", value = BarrelExamples.RELEASED)))
-          BarrelRequests.Because said) {
+          Because said) {
     unchanged(tag, ifMatch);
     holds.release(barrels.at(tag).lot().code(), said.reason());
     return tagged(barrels.at(tag)).build();

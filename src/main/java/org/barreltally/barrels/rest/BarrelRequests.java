@@ -13,12 +13,10 @@ import org.barreltally.barrels.Material;
 import org.barreltally.barrels.Weighing;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Taste;
+import org.barreltally.web.Because;
 
 /** What is sent to change barrels; numbers and units are judged by the domain. */
 final class BarrelRequests {
-
-  private static final int REASON_MAX = 500;
-  private static final String REASON = "Say why, in at most 500 characters.";
 
   private BarrelRequests() {}
 
@@ -29,10 +27,7 @@ final class BarrelRequests {
       LocalDate on,
       Double transmittance,
       Taste taste,
-      @Size(max = REASON_MAX, message = REASON) String reason) {}
-
-  record Because(
-      @NotBlank(message = REASON) @Size(max = REASON_MAX, message = REASON) String reason) {}
+      @Size(max = Because.REASON_MAX, message = Because.MEND) String reason) {}
 
   record Wash(LocalDate on, @Valid Because discard) {}
 
@@ -41,13 +36,14 @@ final class BarrelRequests {
       Quantity weight,
       Boolean all,
       @NotNull(message = "Give the cause: discarded or sampled.") Emptying.Cause cause,
-      @NotBlank(message = REASON) @Size(max = REASON_MAX, message = REASON) String reason) {}
+      @NotBlank(message = Because.MEND) @Size(max = Because.REASON_MAX, message = Because.MEND)
+          String reason) {}
 
   record Supplier(
       @NotBlank(message = "Name the supplier, in at most 100 characters.")
           @Size(max = 100, message = "Name the supplier, in at most 100 characters.")
           String name,
-      @Size(max = REASON_MAX, message = "Keep it within 500 characters.") String details) {}
+      @Size(max = Because.REASON_MAX, message = "Keep it within 500 characters.") String details) {}
 
   record Purchase(
       @NotNull(message = "Say who sold it.") @Valid Supplier supplier,

@@ -23,6 +23,7 @@ import org.barreltally.measure.ColorClass;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.settings.FarmSettings;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Asked;
 import org.barreltally.web.Once;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -112,7 +113,7 @@ public class BarrelsApi {
         new Barrels.Filter(
             grade == null ? null : ColorClass.of(grade),
             state == null ? null : state(state),
-            season == null ? null : season(season));
+            Asked.year(season, "season"));
     return page.page(
         barrels
             .list(filter, page.after(Function.identity()).orElse(null), page.limit() + 1)
@@ -132,12 +133,5 @@ public class BarrelsApi {
     } catch (NoSuchElementException e) {
       throw new InvalidField("state", "Give one of full, opened, drained.");
     }
-  }
-
-  private static int season(String year) {
-    if (!year.matches("[0-9]{4}")) {
-      throw new InvalidField("season", "Give the crop year in four digits, for example 2026.");
-    }
-    return Integer.parseInt(year);
   }
 }

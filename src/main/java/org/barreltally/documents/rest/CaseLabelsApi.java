@@ -11,6 +11,7 @@ import org.barreltally.documents.LabelText;
 import org.barreltally.documents.LotLabels;
 import org.barreltally.documents.Papers;
 import org.barreltally.documents.SheetRun;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;

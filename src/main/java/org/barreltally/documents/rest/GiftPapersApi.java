@@ -19,6 +19,7 @@ import org.barreltally.documents.PagesText;
 import org.barreltally.documents.Papers;
 import org.barreltally.documents.SheetRun;
 import org.barreltally.refusal.InvalidField;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;

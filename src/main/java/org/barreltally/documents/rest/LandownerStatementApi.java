@@ -9,6 +9,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.UUID;
 import org.barreltally.documents.LandownerStatements;
 import org.barreltally.documents.Papers;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -40,7 +41,8 @@ public class LandownerStatementApi {
           @Content(
               mediaType = PdfAnswer.TYPE,
               examples = @ExampleObject(name = "statement", value = PdfAnswer.EXAMPLE)))
-  public Response draw(@PathParam("id") UUID id, @QueryParam("season") Integer season) {
-    return PdfAnswer.of(Papers.pages(statements.of(id, season)), "statement-" + id);
+  public Response draw(@PathParam("id") UUID id, @QueryParam("season") String season) {
+    return PdfAnswer.of(
+        Papers.pages(statements.of(id, Asked.year(season, "season"))), "statement-" + id);
   }
 }

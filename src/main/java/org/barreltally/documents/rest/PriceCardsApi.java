@@ -14,6 +14,7 @@ import org.barreltally.documents.PriceCardText;
 import org.barreltally.documents.PriceCards;
 import org.barreltally.documents.SheetRun;
 import org.barreltally.measure.ColorClass;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;

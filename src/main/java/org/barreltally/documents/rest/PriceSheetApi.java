@@ -7,8 +7,10 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.util.UUID;
+import org.barreltally.documents.Paper;
 import org.barreltally.documents.Papers;
 import org.barreltally.documents.PriceSheets;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -43,7 +45,8 @@ public class PriceSheetApi {
               examples = @ExampleObject(name = "price list", value = PdfAnswer.EXAMPLE)))
   public Response draw(@PathParam("id") UUID id, @QueryParam("paper") String paper) {
     return PdfAnswer.of(
-        Papers.priceSheet(sheets.of(id), sheets.paper(Asked.paper(paper, "paper"))),
+        Papers.priceSheet(
+            sheets.of(id), sheets.paper(Asked.oneOf(Paper.values(), Paper::code, paper, "paper"))),
         "price-list-" + id);
   }
 }

@@ -9,7 +9,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.UUID;
 import org.barreltally.documents.Papers;
 import org.barreltally.documents.ShopPapers;
-import org.barreltally.web.AskedDay;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -46,7 +46,7 @@ public class ShopPapersApi {
       @QueryParam("from") String from,
       @QueryParam("to") String to) {
     return PdfAnswer.of(
-        Papers.pages(papers.statement(code, AskedDay.of(from, "from"), AskedDay.of(to, "to"))),
+        Papers.pages(papers.statement(code, Asked.day(from, "from"), Asked.day(to, "to"))),
         "statement-" + code);
   }
 

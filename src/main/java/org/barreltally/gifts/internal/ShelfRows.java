@@ -38,14 +38,14 @@ public class ShelfRows {
     return rows.stream().map(String.class::cast).toList();
   }
 
-  /** Pieces of a jar, not held, at own rooms other than a place and the gift shelf. */
+  /** Pieces of a jar, not held, at own rooms other than a place and what is set aside. */
   public Map<String, Long> elsewhere(String place, Jar jar) {
     List<?> rows =
         entities
             .createNativeQuery(
                 "SELECT b.place, CAST(sum(b.amount) AS bigint) FROM items i"
                     + " JOIN balances b ON b.item = i.id JOIN places p ON p.code = b.standing_at"
-                    + " WHERE p.kind = 'home' AND b.place NOT IN (:place, 'gift-shelf')"
+                    + " WHERE p.kind = 'home' AND NOT p.set_aside AND b.place <> :place"
                     + " AND b.amount > 0 AND NOT i.held AND i.container = :container"
                     + " AND i.grade = :grade GROUP BY b.place ORDER BY b.place")
             .setParameter("place", place)
@@ -68,7 +68,7 @@ public class ShelfRows {
                 "SELECT b.place, i.container, i.grade, i.lot, b.amount FROM items i"
                     + " JOIN balances b ON b.item = i.id JOIN places p ON p.code = b.standing_at"
                     + " JOIN lots l ON l.code = i.lot"
-                    + " WHERE p.kind = 'home' AND b.place <> 'gift-shelf' AND b.amount > 0"
+                    + " WHERE p.kind = 'home' AND NOT p.set_aside AND b.amount > 0"
                     + " AND NOT i.held AND i.container IN (:containers) AND i.grade IN (:grades)"
                     + " ORDER BY b.place <> 'cool-room', b.place, l.made_on, i.lot")
             .setParameter(

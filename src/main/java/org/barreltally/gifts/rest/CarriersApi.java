@@ -19,6 +19,7 @@ import org.barreltally.gifts.Carriers;
 import org.barreltally.gifts.LatestSend;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Asked;
 import org.barreltally.web.Once;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -81,7 +82,7 @@ public class CarriersApi {
   @GET
   @Operation(summary = "The carriers' tables that hold on a day, today if none is given")
   public Tables list(@QueryParam("on") String on) {
-    return new Tables(carriers.holding(Query.day(on, "on")));
+    return new Tables(carriers.holding(Asked.day(on, "on")));
   }
 
   @GET
@@ -93,7 +94,7 @@ public class CarriersApi {
       @QueryParam("country") String country,
       @QueryParam("region") String region,
       @QueryParam("postcode") String postcode) {
-    LocalDate day = Query.day(wantedBy, "wantedBy");
+    LocalDate day = Asked.day(wantedBy, "wantedBy");
     if (day == null || country == null) {
       throw new InvalidField(
           day == null ? "wantedBy" : "country", "Give wantedBy and country; both are needed.");

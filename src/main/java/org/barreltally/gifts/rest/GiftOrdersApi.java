@@ -22,6 +22,7 @@ import org.barreltally.gifts.GiftOrders;
 import org.barreltally.gifts.OrderGifts;
 import org.barreltally.gifts.Outlook;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Asked;
 import org.barreltally.web.Once;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -106,7 +107,7 @@ public class GiftOrdersApi {
                       examples =
                           @ExampleObject(name = "two aunts", value = GiftExamples.TWO_AUNTS)))
           OrderGifts said) {
-    return foresight.before(said, Query.yes(planned, "planned"));
+    return foresight.before(said, Asked.yes(planned, "planned"));
   }
 
   @GET
@@ -132,7 +133,7 @@ public class GiftOrdersApi {
   @Path("/{id}/availability")
   @Operation(summary = "What of an order is not reserved yet, and what there will be by its days")
   public Outlook outlook(@PathParam("id") UUID id, @QueryParam("planned") String planned) {
-    return foresight.of(id, Query.yes(planned, "planned"));
+    return foresight.of(id, Asked.yes(planned, "planned"));
   }
 
   @DELETE

@@ -16,7 +16,7 @@ import org.barreltally.ledger.Pools;
 import org.barreltally.ledger.Pools.Pool;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.refusal.InvalidField;
-import org.barreltally.web.AskedDay;
+import org.barreltally.web.Asked;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -125,7 +125,7 @@ public class LedgerApi {
       @QueryParam("limit") String limit,
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
-    LocalDate day = AskedDay.of(on, "on");
+    LocalDate day = Asked.day(on, "on");
     if (day != null && day.isBefore(days.today())) {
       throw new InvalidField("on", "What can be promised is for today or a later day.");
     }

@@ -21,7 +21,7 @@ import org.barreltally.ledger.Movements;
 import org.barreltally.ledger.PostedMovement;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.web.Answer;
-import org.barreltally.web.AskedDay;
+import org.barreltally.web.Asked;
 import org.barreltally.web.Once;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -68,29 +68,28 @@ public class MovementsApi {
       @QueryParam("from") String from,
       @QueryParam("to") String to,
       @QueryParam("lot") String lot,
-      @QueryParam("bookYear") Integer bookYear,
+      @QueryParam("bookYear") String bookYear,
       @QueryParam("late") String late,
       @QueryParam("limit") String limit,
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
-    LocalDate first = AskedDay.of(from, "from");
-    LocalDate last = AskedDay.of(to, "to");
+    LocalDate first = Asked.day(from, "from");
+    LocalDate last = Asked.day(to, "to");
     if (first != null && last != null && last.isBefore(first)) {
       throw new InvalidField("to", "The last day is before the first, " + first + ".");
     }
     Movements.Filter filter =
         new Movements.Filter(
-            Parameters.uuid(item, "item"), place, first, last, bookYear, yesOrNo(late), lot);
+            Parameters.uuid(item, "item"),
+            place,
+            first,
+            last,
+            Asked.whole(bookYear, "bookYear"),
+            Asked.yesOrNo(late, "late"),
+            lot);
     return page.page(
         movements.list(filter, page.after(UUID::fromString).orElse(null), page.limit() + 1),
         movement -> movement.id().toString());
-  }
-
-  private static Boolean yesOrNo(String late) {
-    if (late != null && !late.matches("true|false")) {
-      throw new InvalidField("late", "Give true or false, or leave it out.");
-    }
-    return late == null ? null : Boolean.valueOf(late);
   }
 
   @GET

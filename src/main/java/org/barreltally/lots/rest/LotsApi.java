@@ -3,7 +3,6 @@ package org.barreltally.lots.rest;
 import jakarta.enterprise.inject.Instance;
 import jakarta.transaction.Transactional;
 import jakarta.validation.Valid;
-import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import jakarta.ws.rs.Consumes;
@@ -25,7 +24,8 @@ import org.barreltally.lots.Lots;
 import org.barreltally.lots.Tracing;
 import org.barreltally.measure.ColorClass;
 import org.barreltally.measure.Taste;
-import org.barreltally.refusal.InvalidField;
+import org.barreltally.web.Asked;
+import org.barreltally.web.Because;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -44,8 +44,6 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 public class LotsApi {
 
   private static final String BODY = "Send the record as JSON.";
-  private static final String REASON = "Say why, in at most 500 characters.";
-  private static final int REASON_MAX = 500;
 
   private final Lots lots;
   private final Holds holds;
@@ -69,16 +67,12 @@ public class LotsApi {
     this.days = days;
   }
 
-  /** Why a lot is held or released. */
-  public record Because(
-      @NotBlank(message = REASON) @Size(max = REASON_MAX, message = REASON) String reason) {}
-
   /** A later grading: the newest colour reading and tasting. */
   public record Regrade(
       LocalDate on,
       Double transmittance,
       Taste taste,
-      @Size(max = REASON_MAX, message = REASON) String reason) {}
+      @Size(max = Because.REASON_MAX, message = Because.MEND) String reason) {}
 
   @GET
   @Operation(
@@ -99,7 +93,7 @@ public class LotsApi {
         new Lots.Filter(
             kind == null ? null : Lot.Kind.of(kind),
             grade == null ? null : ColorClass.of(grade),
-            held == null ? null : yesOrNo(held));
+            Asked.yesOrNo(held, "held"));
     return page.page(
         lots.list(filter, page.after(Function.identity()).orElse(null), page.limit() + 1).stream()
             .map(LotView::of)
@@ -201,13 +195,5 @@ public class LotsApi {
     LocalDate on = said.on() == null ? days.today() : days.happened(said.on(), "on");
     grading.grade(lot, on, said.transmittance(), said.taste(), said.reason());
     return LotView.of(lots.at(lot));
-  }
-
-  private static boolean yesOrNo(String held) {
-    return switch (held) {
-      case "true" -> true;
-      case "false" -> false;
-      default -> throw new InvalidField("held", "Give true or false, or leave it out.");
-    };
   }
 }

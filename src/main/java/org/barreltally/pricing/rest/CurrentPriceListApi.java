@@ -12,7 +12,7 @@ import org.barreltally.pricing.NoPriceListHolds;
 import org.barreltally.pricing.PriceList;
 import org.barreltally.pricing.PriceLists;
 import org.barreltally.settings.FarmSettings;
-import org.barreltally.web.AskedDay;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -51,8 +51,8 @@ public class CurrentPriceListApi {
               examples = @ExampleObject(name = "fair prices", value = PriceListExamples.LIST)))
   public PriceListView current(
       @QueryParam("audience") String audience, @QueryParam("on") String on) {
-    Audience wanted = Asked.audience(audience);
-    LocalDate day = on == null ? days.today() : days.known(AskedDay.of(on, "on"), "on");
+    Audience wanted = Asked.oneGiven(Audience.values(), Audience::code, audience, "audience");
+    LocalDate day = on == null ? days.today() : days.known(Asked.day(on, "on"), "on");
     return lists
         .current(wanted, day)
         .map(this::view)

@@ -20,6 +20,7 @@ import org.barreltally.pricing.PriceListSummary;
 import org.barreltally.pricing.PriceLists;
 import org.barreltally.settings.FarmSettings;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Asked;
 import org.barreltally.web.IfMatch;
 import org.barreltally.web.Once;
 import org.barreltally.web.Page;
@@ -54,7 +55,7 @@ public class PriceListsApi {
       @QueryParam("audience") String audience,
       @QueryParam("limit") String limit,
       @QueryParam("after") String after) {
-    Audience wanted = audience == null ? null : Asked.audience(audience);
+    Audience wanted = Asked.oneOf(Audience.values(), Audience::code, audience, "audience");
     PageRequest page = PageRequest.of(limit, after);
     return page.page(
         lists.list(wanted, page.after(UUID::fromString).orElse(null), page.limit() + 1),

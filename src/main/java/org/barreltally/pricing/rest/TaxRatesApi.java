@@ -22,7 +22,7 @@ import org.barreltally.pricing.ProductClass;
 import org.barreltally.pricing.TaxRate;
 import org.barreltally.pricing.Taxes;
 import org.barreltally.web.Answer;
-import org.barreltally.web.AskedDay;
+import org.barreltally.web.Asked;
 import org.barreltally.web.Once;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -139,8 +139,9 @@ public class TaxRatesApi {
       @QueryParam("productClass") String productClass,
       @QueryParam("place") String place,
       @QueryParam("on") String on) {
-    ProductClass wanted = Asked.productClass(productClass);
-    LocalDate day = on == null ? days.today() : days.known(AskedDay.of(on, "on"), "on");
+    ProductClass wanted =
+        Asked.oneGiven(ProductClass.values(), ProductClass::code, productClass, "productClass");
+    LocalDate day = on == null ? days.today() : days.known(Asked.day(on, "on"), "on");
     return taxes.rate(wanted, place, day).orElseThrow(() -> new NoTaxRateHolds(wanted, place, day));
   }
 

@@ -2,9 +2,7 @@ package org.barreltally.recall.rest;
 
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.validation.Valid;
-import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
-import jakarta.validation.constraints.Size;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
@@ -22,10 +20,11 @@ import org.barreltally.recall.Finding;
 import org.barreltally.recall.Recall;
 import org.barreltally.recall.Recalling;
 import org.barreltally.recall.StartRecall;
-import org.barreltally.web.Answer;
+import org.barreltally.web.Because;
 import org.barreltally.web.Once;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
+import org.barreltally.web.ReadAnew;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -40,9 +39,6 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @Consumes(MediaType.APPLICATION_JSON)
 @Tag(name = "Recalls")
 public class RecallsApi {
-
-  /** What is kept with the request's id: no names, so that they can be removed. */
-  public record Begun(UUID id) {}
 
   /** A recall in the list. */
   public record Listed(
@@ -64,12 +60,6 @@ public class RecallsApi {
           recall.startedAt());
     }
   }
-
-  /** Why a recall ends. */
-  public record Because(
-      @NotBlank(message = "Say why, in at most 500 characters.")
-          @Size(max = 500, message = "Say why, in at most 500 characters.")
-          String reason) {}
 
   private final Recalling recalling;
   private final Finding finding;
@@ -119,15 +109,9 @@ public class RecallsApi {
             said,
             () -> {
               Recall recall = recalling.start(said);
-              return Answer.created(
-                  URI.create("/api/recalls/" + recall.id()), new Begun(recall.id()));
+              return ReadAnew.kept(URI.create("/api/recalls/" + recall.id()));
             });
-    String address = kept.getHeaderString("Location");
-    UUID id = UUID.fromString(address.substring(address.lastIndexOf('/') + 1));
-    return Response.status(kept.getStatus())
-        .location(URI.create("/api/recalls/" + id))
-        .entity(RecallView.of(finding.of(id)))
-        .build();
+    return ReadAnew.answer(kept, at -> one(UUID.fromString(ReadAnew.identity(at))));
   }
 
   @GET

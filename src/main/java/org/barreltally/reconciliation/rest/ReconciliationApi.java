@@ -6,7 +6,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import org.barreltally.reconciliation.Balances;
-import org.barreltally.refusal.InvalidField;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -38,13 +38,6 @@ public class ReconciliationApi {
       description = "The balance",
       content = @Content(schema = @Schema(implementation = ReconciliationView.class)))
   public ReconciliationView of(@QueryParam("season") String season, @QueryParam("lot") String lot) {
-    return ReconciliationView.of(balances.of(year(season), lot));
-  }
-
-  private static int year(String text) {
-    if (text == null || !text.matches("(19|2\\d)\\d\\d")) {
-      throw new InvalidField("season", "Give the year, for example 2026.");
-    }
-    return Integer.parseInt(text);
+    return ReconciliationView.of(balances.of(Asked.yearGiven(season, "season"), lot));
   }
 }

@@ -122,7 +122,7 @@ public class AwaySelling {
   }
 
   private String room(String code) {
-    Place place = places.own(code == null ? PlaceCode.COOL_ROOM : code, "place");
+    Place place = places.atHand(code == null ? PlaceCode.COOL_ROOM : code, "place");
     if (place.kind() != Place.Kind.HOME) {
       throw new InvalidField(
           "place", "Name a room at home; sales at a table are told to its show.");

@@ -182,7 +182,7 @@ public class Returns implements AfterPosting {
   }
 
   private String room(String code) {
-    Place place = places.own(code == null ? PlaceCode.COOL_ROOM : code, "to");
+    Place place = places.atHand(code == null ? PlaceCode.COOL_ROOM : code, "to");
     if (place.kind() != Place.Kind.HOME) {
       throw new InvalidField("to", "Sound jars go to a room at home.");
     }

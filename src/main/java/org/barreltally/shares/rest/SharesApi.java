@@ -20,8 +20,10 @@ import org.barreltally.shares.HandedOver;
 import org.barreltally.shares.HandingOver;
 import org.barreltally.shares.Statements;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Asked;
 import org.barreltally.web.MayBeEmpty;
 import org.barreltally.web.Once;
+import org.barreltally.web.ReadAnew;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -105,10 +107,15 @@ public class SharesApi {
                   @Content(
                       examples = @ExampleObject(name = "example", value = ShareExamples.CLOSE)))
           Close said) {
-    return once.answer(
-        key,
-        said,
-        () -> Answer.created(statement(id), StatementView.of(statements.close(id, said.on()))));
+    Response kept =
+        once.answer(
+            key,
+            said,
+            () -> {
+              statements.close(id, said.on());
+              return ReadAnew.kept(statement(id));
+            });
+    return ReadAnew.answer(kept, at -> StatementView.of(statements.of(id, null)));
   }
 
   @GET
@@ -125,8 +132,8 @@ public class SharesApi {
           @Content(
               schema = @Schema(implementation = StatementView.class),
               examples = @ExampleObject(name = "example", value = ShareExamples.STATEMENT)))
-  public StatementView statement(@PathParam("id") UUID id, @QueryParam("season") Integer season) {
-    return StatementView.of(statements.of(id, season));
+  public StatementView statement(@PathParam("id") UUID id, @QueryParam("season") String season) {
+    return StatementView.of(statements.of(id, Asked.year(season, "season")));
   }
 
   private static URI statement(UUID id) {

@@ -25,7 +25,7 @@ import org.barreltally.shops.PayShop;
 import org.barreltally.shops.ShelfCount;
 import org.barreltally.shops.Statement;
 import org.barreltally.web.Answer;
-import org.barreltally.web.AskedDay;
+import org.barreltally.web.Asked;
 import org.barreltally.web.Once;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -176,7 +176,7 @@ public class ShopShelfApi {
       @PathParam("code") String code,
       @QueryParam("from") String from,
       @QueryParam("to") String to) {
-    return accounts.statement(code, AskedDay.of(from, "from"), AskedDay.of(to, "to"));
+    return accounts.statement(code, Asked.day(from, "from"), Asked.day(to, "to"));
   }
 
   private Response kept(String code, String key, Object said, Supplier<Object> action) {

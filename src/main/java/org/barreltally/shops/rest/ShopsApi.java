@@ -21,6 +21,7 @@ import org.barreltally.web.Answer;
 import org.barreltally.web.MaybeOnce;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
+import org.barreltally.web.ReadAnew;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -67,7 +68,7 @@ public class ShopsApi {
               content =
                   @Content(examples = @ExampleObject(name = "example", value = ShopExamples.OPEN)))
           OpenShop said) {
-    return maybeOnce.answer(key, said, () -> created(shops.open(said)));
+    return named(maybeOnce.answer(key, said, () -> kept(shops.open(said))));
   }
 
   @GET
@@ -123,10 +124,14 @@ public class ShopsApi {
               content =
                   @Content(examples = @ExampleObject(name = "example", value = ShopExamples.TERMS)))
           AgreeTerms said) {
-    return maybeOnce.answer(key, said, () -> created(shops.agree(code, said)));
+    return named(maybeOnce.answer(key, said, () -> kept(shops.agree(code, said))));
   }
 
-  private static Answer created(Shop shop) {
-    return Answer.created(URI.create("/api/shops/" + shop.code()), shop);
+  private static Answer kept(Shop shop) {
+    return ReadAnew.kept(URI.create("/api/shops/" + shop.code()));
+  }
+
+  private Response named(Response kept) {
+    return ReadAnew.answer(kept, at -> one(ReadAnew.identity(at)));
   }
 }

@@ -11,6 +11,7 @@ import org.barreltally.ledger.Days;
 import org.barreltally.pricing.Money;
 import org.barreltally.shows.Due;
 import org.barreltally.shows.Season;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -61,7 +62,7 @@ public class SeasonApi {
                              "words": "Pay what is left of the fee."}]}
                           """)))
   public View season(@QueryParam("year") String year) {
-    Season.View view = season.of(year == null ? days.today().getYear() : ShowsApi.year(year));
+    Season.View view = season.of(year == null ? days.today().getYear() : Asked.year(year, "year"));
     return new View(
         view.year(),
         view.today(),

@@ -15,7 +15,6 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
-import java.util.Arrays;
 import java.util.Set;
 import java.util.UUID;
 import org.barreltally.refusal.InvalidField;
@@ -25,11 +24,12 @@ import org.barreltally.shows.Show;
 import org.barreltally.shows.ShowState;
 import org.barreltally.shows.Shows;
 import org.barreltally.shows.Stepping;
-import org.barreltally.web.Answer;
+import org.barreltally.web.Asked;
 import org.barreltally.web.IfMatch;
 import org.barreltally.web.MaybeOnce;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
+import org.barreltally.web.ReadAnew;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -69,9 +69,6 @@ public class ShowsApi {
     this.maybeOnce = maybeOnce;
   }
 
-  /** What is kept of a booking beside its request's id. */
-  record Booked(UUID id) {}
-
   /** The state a show comes into. */
   public record NextState(ShowState state, String reason, Boolean allowOverlap) {}
 
@@ -92,7 +89,10 @@ public class ShowsApi {
       @QueryParam("limit") String limit,
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
-    Shows.Filter filter = new Shows.Filter(year == null ? null : year(year), stateOf(state));
+    Shows.Filter filter =
+        new Shows.Filter(
+            Asked.year(year, "year"),
+            Asked.oneOf(ShowState.values(), ShowState::code, state, "state"));
     return page.page(
         shows.list(filter, page.after(Shows.Key::of).orElse(null), page.limit() + 1).stream()
             .map(ShowView::of)
@@ -136,11 +136,9 @@ public class ShowsApi {
                   bookings
                       .book(told.booking(), told.beside().state(), told.beside().overlapAllowed())
                       .id();
-              return Answer.created(URI.create("/api/shows/" + id), new Booked(id));
+              return ReadAnew.kept(URI.create("/api/shows/" + id));
             });
-    // Kept beside the request's id is the show's id alone; names of helpers and organisers are not.
-    String path = answer.getLocation().getPath();
-    Show show = shows.at(UUID.fromString(path.substring(path.lastIndexOf('/') + 1)));
+    Show show = shows.at(UUID.fromString(ReadAnew.identity(answer.getLocation())));
     return Response.created(answer.getLocation())
         .entity(ShowView.of(show))
         .tag(version(show))
@@ -245,29 +243,5 @@ public class ShowsApi {
 
   private static String version(Show show) {
     return String.valueOf(show.version());
-  }
-
-  static int year(String year) {
-    if (year == null || !year.matches("(19|2\\d)\\d{2}")) {
-      throw new InvalidField("year", "Give a year such as 2026.");
-    }
-    return Integer.parseInt(year);
-  }
-
-  private static ShowState stateOf(String code) {
-    return code == null
-        ? null
-        : Arrays.stream(ShowState.values())
-            .filter(state -> state.code().equals(code))
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    new InvalidField(
-                        "state",
-                        "Give one of "
-                            + String.join(
-                                ", ",
-                                Arrays.stream(ShowState.values()).map(ShowState::code).toList())
-                            + "."));
   }
 }

@@ -31,6 +31,7 @@ import org.barreltally.stock.rounds.CountRound;
 import org.barreltally.stock.rounds.CountRound.Jar;
 import org.barreltally.stock.rounds.Rounds;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Because;
 import org.barreltally.web.Once;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -82,12 +83,6 @@ public class CountRoundsApi {
       @NotBlank(message = "Give the container.") String container,
       @NotBlank(message = "Give the lot.") String lot,
       @NotNull(message = "Give a cause.") Cause cause) {}
-
-  /** Why a round is given up. */
-  public record Because(
-      @NotBlank(message = "Say why, in at most 500 characters.")
-          @Size(max = 500, message = "Say why, in at most 500 characters.")
-          String reason) {}
 
   /**
    * A round, without a figure of the book or of a counter.

@@ -25,9 +25,11 @@ import org.barreltally.sugarbush.Leases;
 import org.barreltally.sugarbush.TapCount;
 import org.barreltally.sugarbush.TapKind;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Asked;
 import org.barreltally.web.MaybeOnce;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
+import org.barreltally.web.ReadAnew;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -98,7 +100,7 @@ public class LeasesApi {
                   @Content(
                       examples = @ExampleObject(name = "example", value = LeaseExamples.AGREE)))
           NewLease said) {
-    return maybeOnce.answer(key, said, () -> created(leases.agree(said.said())));
+    return named(maybeOnce.answer(key, said, () -> kept(leases.agree(said.said()))));
   }
 
   @GET
@@ -113,16 +115,17 @@ public class LeasesApi {
                       name = "one lease",
                       value = "{\"items\": [" + LeaseExamples.LEASE + "]}")))
   public Page<LeaseView> list(
-      @QueryParam("season") Integer season,
+      @QueryParam("season") String season,
       @QueryParam("landowner") String landowner,
-      @QueryParam("open") Boolean open,
+      @QueryParam("open") String open,
       @QueryParam("limit") String limit,
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
     return page.page(
         leases
             .list(
-                new Leases.Filter(season, landowner, open),
+                new Leases.Filter(
+                    Asked.year(season, "season"), landowner, Asked.yesOrNo(open, "open")),
                 page.after(LeasesApi::cursor).orElse(null),
                 page.limit() + 1)
             .stream()
@@ -175,7 +178,7 @@ public class LeasesApi {
                   @Content(
                       examples = @ExampleObject(name = "example", value = LeaseExamples.TERMS)))
           LeaseTerms said) {
-    return maybeOnce.answer(key, said, () -> created(leases.agreeAnew(id, said)));
+    return named(maybeOnce.answer(key, said, () -> kept(leases.agreeAnew(id, said))));
   }
 
   @POST
@@ -199,10 +202,14 @@ public class LeasesApi {
               content =
                   @Content(examples = @ExampleObject(name = "example", value = LeaseExamples.TAPS)))
           TapCount said) {
-    return maybeOnce.answer(key, said, () -> created(leases.count(id, said)));
+    return named(maybeOnce.answer(key, said, () -> kept(leases.count(id, said))));
   }
 
-  private static Answer created(Lease lease) {
-    return Answer.created(URI.create("/api/leases/" + lease.id()), LeaseView.of(lease));
+  private static Answer kept(Lease lease) {
+    return ReadAnew.kept(URI.create("/api/leases/" + lease.id()));
+  }
+
+  private Response named(Response kept) {
+    return ReadAnew.answer(kept, at -> one(UUID.fromString(ReadAnew.identity(at))));
   }
 }
