@@ -16,22 +16,22 @@ import org.barreltally.measure.Taste;
 import org.barreltally.web.Because;
 
 /** What is sent to change barrels; numbers and units are judged by the domain. */
-final class BarrelRequests {
+public final class BarrelRequests {
 
   private BarrelRequests() {}
 
-  record Reweigh(
+  public record Reweigh(
       LocalDate on, @NotNull(message = "Give gross, and tare if it changed.") Weighing weighing) {}
 
-  record Regrade(
+  public record Regrade(
       LocalDate on,
       Double transmittance,
       Taste taste,
       @Size(max = Because.REASON_MAX, message = Because.MEND) String reason) {}
 
-  record Wash(LocalDate on, @Valid Because discard) {}
+  public record Wash(LocalDate on, @Valid Because discard) {}
 
-  record WriteOff(
+  public record WriteOff(
       LocalDate on,
       Quantity weight,
       Boolean all,
@@ -39,13 +39,13 @@ final class BarrelRequests {
       @NotBlank(message = Because.MEND) @Size(max = Because.REASON_MAX, message = Because.MEND)
           String reason) {}
 
-  record Supplier(
+  public record Supplier(
       @NotBlank(message = "Name the supplier, in at most 100 characters.")
           @Size(max = 100, message = "Name the supplier, in at most 100 characters.")
           String name,
       @Size(max = Because.REASON_MAX, message = "Keep it within 500 characters.") String details) {}
 
-  record Purchase(
+  public record Purchase(
       @NotNull(message = "Say who sold it.") @Valid Supplier supplier,
       LocalDate on,
       String tag,

@@ -46,9 +46,17 @@ class Doorkeeper implements HttpAuthenticationMechanism {
       RoutingContext context, IdentityProviderManager identities) {
     return switch (Entrance.of(context)) {
       case OPEN -> Uni.createFrom().nullItem();
-      case MACHINE -> byHeader(context, identities);
+      case MACHINE ->
+          isReadFromPage(context) ? bySession(context, identities) : byHeader(context, identities);
       case PAGE -> bySession(context, identities);
     };
+  }
+
+  /** Papers and lists under /api that a page links to: read with the page's session. */
+  private static boolean isReadFromPage(RoutingContext context) {
+    return context.request().getHeader("Authorization") == null
+        && (context.request().method() == HttpMethod.GET
+            || context.request().method() == HttpMethod.HEAD);
   }
 
   private static Uni<SecurityIdentity> byHeader(

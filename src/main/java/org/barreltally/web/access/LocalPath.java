@@ -5,7 +5,7 @@ import java.net.URISyntaxException;
 import java.util.regex.Pattern;
 
 /** Where to go after signing in: only within this program, so that no link leads elsewhere. */
-final class LocalPath {
+public final class LocalPath {
 
   private static final int LENGTH_MAX = 500;
 
@@ -15,7 +15,7 @@ final class LocalPath {
   private LocalPath() {}
 
   /** {@code wanted} if it is a path here and no way back to signing in or out, else the start. */
-  static String of(String wanted) {
+  public static String of(String wanted) {
     return wanted != null
             && wanted.length() <= LENGTH_MAX
             && LOCAL.matcher(wanted).matches()

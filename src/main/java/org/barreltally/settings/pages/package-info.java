@@ -1,0 +1,2 @@
+/** The settings as pages. */
+package org.barreltally.settings.pages;

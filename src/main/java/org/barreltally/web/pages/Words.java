@@ -1,0 +1,86 @@
+package org.barreltally.web.pages;
+
+import io.quarkus.qute.TemplateExtension;
+import jakarta.ws.rs.core.UriBuilder;
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.MissingResourceException;
+import java.util.ResourceBundle;
+
+/**
+ * The texts of pages in the viewer's language: {@code {words:of('barrels.title')}}. The part of a
+ * key before its first dot names the file: {@code words/barrels.properties} in English, {@code
+ * words/barrels_fr.properties} in French. Values that stand in a text are {@code {0}}, {@code {1}}
+ * (java.text.MessageFormat); apostrophes are typographic ones, since the straight one means
+ * something there.
+ */
+@TemplateExtension(namespace = "words")
+public final class Words {
+
+  private static final ResourceBundle.Control NO_OTHER_LANGUAGE =
+      ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+  private Words() {}
+
+  public static String of(String key) {
+    return text(key, Viewer.languageNow().locale());
+  }
+
+  public static String of(String key, Object first) {
+    return format(key, first);
+  }
+
+  public static String of(String key, Object first, Object second) {
+    return format(key, first, second);
+  }
+
+  public static String of(String key, Object first, Object second, Object third) {
+    return format(key, first, second, third);
+  }
+
+  public static String of(String key, Object first, Object second, Object third, Object fourth) {
+    return format(key, first, second, third, fourth);
+  }
+
+  /**
+   * A text with a number that decides its form: {@code key.one} or {@code key.many}. One is what
+   * the language counts as one: in French nought too.
+   */
+  public static String count(String key, Number number) {
+    long n = number.longValue();
+    boolean one = n == 1 || n == 0 && Viewer.languageNow() == Viewer.Language.FR;
+    return format(key + (one ? ".one" : ".many"), number);
+  }
+
+  /** The words of a code of the interface, such as a state: the text of {@code key.code}. */
+  public static String code(String key, Object code) {
+    return code == null ? "–" : of(key + "." + Codes.of(code));
+  }
+
+  /** An address with a part of its path filled in: {@code words:address('/barrels/{}', tag)}. */
+  public static String address(String pattern, Object part) {
+    return UriBuilder.fromPath(pattern.replace("{}", "{part}")).build(part).toString();
+  }
+
+  private static String format(String key, Object... values) {
+    Locale locale = Viewer.languageNow().locale();
+    return new MessageFormat(text(key, locale), locale).format(values);
+  }
+
+  private static String text(String key, Locale locale) {
+    int dot = key.indexOf('.');
+    if (dot < 1) {
+      throw new IllegalArgumentException("a key names its file before the first dot: " + key);
+    }
+    try {
+      return ResourceBundle.getBundle(
+              "words/" + key.substring(0, dot),
+              locale,
+              Words.class.getClassLoader(),
+              NO_OTHER_LANGUAGE)
+          .getString(key.substring(dot + 1));
+    } catch (MissingResourceException e) {
+      throw new IllegalArgumentException("no text for " + key, e);
+    }
+  }
+}
