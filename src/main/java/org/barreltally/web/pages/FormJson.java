@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -18,11 +19,13 @@ import java.util.regex.Pattern;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
 import org.barreltally.pricing.Money;
+import org.barreltally.refusal.InvalidField;
+import org.barreltally.refusal.Refusal.FieldError;
 
 /**
  * Text by field as the JSON that a record is read from. What a number's field holds is read as a
- * number where it is one, with a point or a comma, and a unit typed behind it; otherwise the text
- * goes on as it is, so that the interface refuses it by the field's name.
+ * number, with a point or a comma, and with a unit typed behind it; all that are none are refused
+ * together.
  */
 final class FormJson {
 
@@ -33,15 +36,24 @@ final class FormJson {
 
   private final Map<String, String> typed;
   private final PageFarm farm;
+  private final List<FieldError> misread = new ArrayList<>();
 
   FormJson(Map<String, String> typed, PageFarm farm) {
     this.typed = typed;
     this.farm = farm;
   }
 
-  /** The JSON of a record; an empty object where nothing was typed. */
+  /**
+   * The JSON of a record; an empty object where nothing was typed.
+   *
+   * @throws InvalidField naming every field whose number cannot be read
+   */
   ObjectNode of(Class<?> record) {
-    return object(record, "");
+    ObjectNode json = object(record, "");
+    if (!misread.isEmpty()) {
+      throw new InvalidField(misread);
+    }
+    return json;
   }
 
   private ObjectNode object(Class<?> record, String prefix) {
@@ -80,7 +92,7 @@ final class FormJson {
     if (kind == Instant.class) {
       return JSON.textNode(instant(text));
     }
-    return isNumber(kind) ? number(text) : JSON.textNode(text);
+    return isNumber(kind) ? number(text, field) : JSON.textNode(text);
   }
 
   private JsonNode list(Type of, String field) {
@@ -113,7 +125,7 @@ final class FormJson {
       unit = unitTyped(both.group(2).strip());
       text = both.group(1);
     }
-    quantity.set("value", number(text));
+    quantity.set("value", number(text, field));
     quantity.put("unit", unit);
     return quantity;
   }
@@ -141,15 +153,16 @@ final class FormJson {
       return null;
     }
     ObjectNode money = JSON.objectNode();
-    money.set("amount", number(text.replaceAll("^[$€£]\\s*|\\s*[$€£]$", "")));
+    money.set("amount", number(text.replaceAll("^[$€£]\\s*|\\s*[$€£]$", ""), field));
     money.put("currency", typed.getOrDefault(field + ".currency", farm.currency()));
     return money;
   }
 
-  private static JsonNode number(String text) {
+  private JsonNode number(String text, String field) {
     Matcher both = NUMBER_AND_UNIT.matcher(text);
     if (!both.matches() || !both.group(2).isBlank()) {
-      return JSON.textNode(text);
+      misread.add(new FieldError(field, Words.of("common.no-number", text)));
+      return null;
     }
     String plain = both.group(1).replaceAll("[ \u00a0\u202f+]", "").replace(',', '.');
     return JSON.numberNode(new BigDecimal(plain));
