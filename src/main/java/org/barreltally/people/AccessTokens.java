@@ -85,6 +85,17 @@ public class AccessTokens {
     recent.forgetIf(usable -> usable.id().equals(token));
   }
 
+  /** Revokes all tokens of somebody. */
+  void revokeAllOf(UUID user) {
+    rows.revokeAllOf(user, clock.instant());
+    forget(user);
+  }
+
+  /** Looks somebody's tokens up anew from now on, as their role or place changed. */
+  void forget(UUID user) {
+    recent.forgetIf(usable -> usable.person().id().equals(user));
+  }
+
   /** Who this secret stood for a moment ago; costs microseconds. */
   public Optional<Person> recall(String secret) {
     return recent.get(Secrets.hash(secret)).filter(this::inTime).map(TokenRows.Usable::person);

@@ -62,7 +62,7 @@ public class Sessions {
                 """
                 select u.id, u.name, u.display_name, u.role, s.used_at
                 from sessions s join users u on u.id = s.user_id
-                where s.secret_hash = ? and s.used_at >= ? and s.created_at >= ?""",
+                where s.secret_hash = ? and u.left_at is null and s.used_at >= ? and s.created_at >= ?""",
                 hash,
                 now.minus(IDLE_MAX),
                 now.minus(AGE_MAX))

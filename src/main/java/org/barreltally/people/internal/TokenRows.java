@@ -62,7 +62,7 @@ public class TokenRows {
                 """
                 select t.id as token_id, t.expires_on, u.id, u.name, u.display_name, u.role
                 from access_tokens t join users u on u.id = t.user_id
-                where t.secret_hash = ? and t.revoked_at is null
+                where t.secret_hash = ? and t.revoked_at is null and u.left_at is null
                   and (t.expires_on is null or t.expires_on >= ?)""",
                 hash,
                 today)
@@ -88,6 +88,16 @@ public class TokenRows {
                 user)
             .run()
         == 1;
+  }
+
+  /** Revokes all tokens of a user. */
+  public void revokeAllOf(UUID user, Instant at) {
+    new Statement(
+            database,
+            "update access_tokens set revoked_at = ? where user_id = ? and revoked_at is null",
+            at,
+            user)
+        .run();
   }
 
   private void noteUse(UUID id, LocalDate today) {

@@ -25,11 +25,11 @@ public class Users {
     this.database = database;
   }
 
-  /** The user of this name, which is in lower case. */
+  /** The user of this name, which is in lower case, unless they left. */
   public Optional<Known> named(String name) {
     return new Statement(
             database,
-            "select id, name, display_name, role, password_hash from users where name = ?",
+            "select id, name, display_name, role, password_hash from users where name = ? and left_at is null",
             name)
         .first(row -> new Known(person(row), row.getString("password_hash")));
   }

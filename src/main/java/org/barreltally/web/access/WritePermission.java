@@ -4,14 +4,15 @@ import jakarta.inject.Inject;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import java.util.Set;
 import org.barreltally.people.CurrentUser;
+import org.barreltally.people.Role;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 
-/** Lets only roles that may write do anything but read; everyone may see to their own sign-in. */
+/** Lets each role change what is its part; everyone reads, and sees to their own sign-in. */
 class WritePermission {
 
   private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
   private static final Set<String> OWN_AFFAIRS =
-      Set.of("/sign-in", "/sign-out", "/api/me/password");
+      Set.of("/sign-in", "/sign-out", "/view", "/me", "/api/me/password");
 
   private final CurrentUser user;
 
@@ -22,11 +23,19 @@ class WritePermission {
 
   @ServerRequestFilter
   void check(ContainerRequestContext request) {
+    String path = request.getUriInfo().getPath(false);
     if (READING.contains(request.getMethod())
-        || OWN_AFFAIRS.contains(request.getUriInfo().getPath())
-        || user.mayWrite()) {
+        || OWN_AFFAIRS.contains(path)
+        || RoleRules.mayChange(role(), path)) {
       return;
     }
-    throw new ReadingOnly(user.role());
+    if (!user.mayWrite()) {
+      throw new ReadingOnly(user.role());
+    }
+    throw new NotYourPart(role(), RoleRules.others(path));
+  }
+
+  private Role role() {
+    return Role.of(user.role());
   }
 }

@@ -52,6 +52,13 @@ public final class Form {
     return new Form(id, typed, problem);
   }
 
+  /** The same form with some fields emptied: what is secret is not sent back. */
+  public Form without(String... fields) {
+    Map<String, String> left = new LinkedHashMap<>(typed);
+    left.keySet().removeAll(List.of(fields));
+    return new Form(id, left, refusal);
+  }
+
   public String id() {
     return id;
   }

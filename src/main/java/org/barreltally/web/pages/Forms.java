@@ -62,7 +62,28 @@ public class Forms {
       Class<T> record,
       Doing<T> doing,
       Function<Form, TemplateInstance> again) {
-    return attempt(said, again, (form, typed) -> doing.does(form.id(), read(typed, record)));
+    return attempted(
+        said,
+        again,
+        (form, typed) -> Response.seeOther(doing.does(form.id(), read(typed, record))).build());
+  }
+
+  /** Does what a form asks, and answers with a page that cannot be loaded again. */
+  @FunctionalInterface
+  public interface Answering<T> {
+    TemplateInstance answers(String key, T said);
+  }
+
+  /** Takes a form whose answer is shown once and kept nowhere, such as a new password. */
+  public <T> Response answer(
+      MultivaluedMap<String, String> said,
+      Class<T> record,
+      Answering<T> answering,
+      Function<Form, TemplateInstance> again) {
+    return attempted(
+        said,
+        again,
+        (form, typed) -> Response.ok(answering.answers(form.id(), read(typed, record))).build());
   }
 
   /**
@@ -75,7 +96,10 @@ public class Forms {
       Class<?> shape,
       Doing<ObjectNode> doing,
       Function<Form, TemplateInstance> again) {
-    return attempt(said, again, (form, typed) -> doing.does(form.id(), json(typed, shape)));
+    return attempted(
+        said,
+        again,
+        (form, typed) -> Response.seeOther(doing.does(form.id(), json(typed, shape))).build());
   }
 
   /** What a form in progress would ask, for a page that reckons along while somebody types. */
@@ -95,10 +119,10 @@ public class Forms {
   }
 
   private interface Attempt {
-    URI at(Form form, Map<String, String> typed);
+    Response of(Form form, Map<String, String> typed);
   }
 
-  private Response attempt(
+  private Response attempted(
       MultivaluedMap<String, String> said,
       Function<Form, TemplateInstance> again,
       Attempt attempt) {
@@ -109,7 +133,7 @@ public class Forms {
       return Response.ok(again.apply(form)).build();
     }
     try {
-      return Response.seeOther(attempt.at(form, typed)).build();
+      return attempt.of(form, typed);
     } catch (RuntimeException refusal) {
       Problem problem = mendable(refusal);
       return Response.status(problem.status()).entity(again.apply(form.refused(problem))).build();

@@ -20,7 +20,7 @@ public class Menu {
 
   /** A page in the menu. */
   @TemplateData
-  public record Link(String path, String words) {
+  public record Link(String path, String words, boolean forOwner) {
 
     /** Whether a path is this page or lies under it. */
     public boolean leadsTo(String here) {
@@ -38,7 +38,7 @@ public class Menu {
           entries.stream()
               .filter(entry -> entry.part() == part)
               .sorted(Comparator.comparingInt(MenuEntry::order))
-              .map(entry -> new Link(entry.path(), entry.words()))
+              .map(entry -> new Link(entry.path(), entry.words(), entry.forOwner()))
               .toList();
       if (!links.isEmpty()) {
         found.add(new Part(part.code(), links));

@@ -26,6 +26,11 @@ public interface MenuEntry {
 
   Part part();
 
+  /** Whether only the owner finds something there. */
+  default boolean forOwner() {
+    return false;
+  }
+
   /** Its place within its part, the lowest first. */
   int order();
 }

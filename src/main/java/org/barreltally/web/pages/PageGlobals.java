@@ -5,7 +5,9 @@ import io.quarkus.qute.TemplateGlobal;
 import io.vertx.core.http.HttpServerRequest;
 import java.util.List;
 import org.barreltally.people.CurrentUser;
+import org.barreltally.people.Role;
 import org.barreltally.web.access.FormToken;
+import org.barreltally.web.access.RoleRules;
 
 /** What the layout of every page may ask for without being handed it. */
 @TemplateGlobal
@@ -19,10 +21,10 @@ class PageGlobals {
     return user == null ? null : user.displayName();
   }
 
-  /** Whether who is signed in may change what is in the book. */
+  /** Whether who is signed in may change what this page is about. */
   static boolean mayWrite() {
     CurrentUser user = user();
-    return user != null && user.mayWrite();
+    return user != null && RoleRules.mayChange(Role.of(user.role()), here());
   }
 
   /** Whether the owner is signed in. */

@@ -1,0 +1,12 @@
+package org.barreltally.people;
+
+import java.time.Instant;
+import java.util.UUID;
+
+/**
+ * Somebody of the sugarhouse, signed in or not.
+ *
+ * @param leftAt since when they no longer sign in; null while they do
+ */
+public record Member(
+    UUID id, String name, String displayName, Role role, Instant joinedAt, Instant leftAt) {}

@@ -1,0 +1,2 @@
+/** People as pages: who signs in, in which role, and one's own password. */
+package org.barreltally.people.pages;
