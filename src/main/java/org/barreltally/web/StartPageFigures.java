@@ -1,50 +1,45 @@
 package org.barreltally.web;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import io.quarkus.qute.TemplateData;
 import java.util.List;
+import org.barreltally.measure.Quantity;
 
-/** What the start page shows. The capabilities that hold barrels and stock give it. */
+/** How much there is, for the page of today. The capability that holds the stock gives it. */
 public interface StartPageFigures {
 
   /**
-   * A barrel with syrup in it, or held.
+   * Syrup in bulk.
    *
-   * @param lot null if it has none
-   * @param grade the words of the grade, for example "Amber, Rich"; null if not graded
-   * @param state the trade's word: full, opened, drained; heel for what is kept of a run
-   * @param weightLb net weight in pounds, shown to a tenth
-   * @param gallons volume at 68 °F in US gallons, shown to a hundredth
-   * @param brix density in °Bx, shown to a tenth; null if not known
+   * @param vessels barrels and heels with syrup in them
+   * @param weight as a scale reads in air
+   * @param volume at 68 °F
    */
-  record BarrelRow(
-      String tag,
-      String lot,
-      String grade,
-      String state,
-      boolean held,
-      BigDecimal weightLb,
-      BigDecimal gallons,
-      BigDecimal brix) {
+  @TemplateData
+  record Syrup(int vessels, Quantity weight, Quantity volume, List<SyrupOfGrade> grades) {}
 
-    public BarrelRow {
-      weightLb = weightLb.setScale(1, RoundingMode.HALF_UP);
-      gallons = gallons.setScale(2, RoundingMode.HALF_UP);
-      brix = brix == null ? null : brix.setScale(1, RoundingMode.HALF_UP);
-    }
-  }
+  /** Syrup in bulk of one grade; a null grade is not graded yet. */
+  @TemplateData
+  record SyrupOfGrade(String grade, int vessels, Quantity volume) {}
 
   /**
-   * Jars of one lot and size at one place.
+   * Jars on hand at home and out, by size and grade.
    *
-   * @param grade the words of the grade; null if not graded
-   * @param held how many of those on hand are held
+   * @param grades codes of the grades that have a column, lightest first
    */
-  record JarRow(String place, String container, String grade, String lot, long onHand, long held) {}
+  @TemplateData
+  record Shelf(List<String> grades, List<SizeRow> rows) {}
 
-  /** The barrels in the order they are shown. */
-  List<BarrelRow> barrels();
+  /**
+   * Jars of one size.
+   *
+   * @param counts pieces by grade, in the order of {@link Shelf#grades()}
+   */
+  @TemplateData
+  record SizeRow(String container, List<Long> counts, long total) {}
 
-  /** The jars in the order they are shown. */
-  List<JarRow> jars();
+  /** The syrup in bulk. */
+  Syrup syrup();
+
+  /** The jars. */
+  Shelf shelf();
 }

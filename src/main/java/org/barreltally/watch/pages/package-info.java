@@ -1,0 +1,2 @@
+/** What to look at, on the page of today. */
+package org.barreltally.watch.pages;
