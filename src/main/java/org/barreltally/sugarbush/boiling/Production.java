@@ -1,0 +1,106 @@
+package org.barreltally.sugarbush.boiling;
+
+import static org.barreltally.sugarbush.boiling.ExpectedSyrup.sum;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.barreltally.measure.Uncertain;
+import org.barreltally.sugarbush.Bush;
+import org.barreltally.sugarbush.Bushes;
+import org.barreltally.sugarbush.boiling.ProductionSeason.OfBush;
+import org.barreltally.sugarbush.boiling.ProductionSeason.OfMembrane;
+import org.barreltally.sugarbush.boiling.internal.Entry;
+import org.barreltally.sugarbush.boiling.internal.LogReading;
+
+/** Sums the log of a season up, for whoever balances the year. */
+@ApplicationScoped
+public class Production {
+
+  private final LogReading log;
+  private final Boils boils;
+  private final Concentrates concentrates;
+  private final Bushes bushes;
+
+  Production(LogReading log, Boils boils, Concentrates concentrates, Bushes bushes) {
+    this.log = log;
+    this.boils = boils;
+    this.concentrates = concentrates;
+    this.bushes = bushes;
+  }
+
+  /** The season's sums; all nothing where the log has nothing of it. */
+  @Transactional
+  public ProductionSeason of(int season) {
+    List<Entry> gathered = log.counting(EntryKind.SAP, season);
+    List<Boil> boiled = boils.counting(season);
+    List<ExpectedSyrup> expected = boiled.stream().map(Boil::expected).toList();
+    List<ExpectedSyrup.Drawn> drawn =
+        expected.stream().map(ExpectedSyrup::drawn).filter(Objects::nonNull).toList();
+    List<Amount> fed =
+        boiled.stream()
+            .flatMap(boil -> boil.feeds().stream())
+            .filter(feed -> feed.reversed() == null)
+            .map(Boil.Fed::amount)
+            .toList();
+    List<Amount> sap = gathered.stream().map(e -> e.amount(Role.GATHERED)).toList();
+    return new ProductionSeason(
+        season,
+        byBush(gathered, bushes.of(season)),
+        sum(sap, Amount::mL),
+        sum(sap, Amount::sugar),
+        membranes(concentrates.counting(season)),
+        boiled.size(),
+        sum(fed, Amount::mL),
+        sum(fed, Amount::sugar),
+        sum(expected, ExpectedSyrup::grams),
+        sum(drawn, ExpectedSyrup.Drawn::grams),
+        sum(drawn, ExpectedSyrup.Drawn::mL),
+        sum(drawn, ExpectedSyrup.Drawn::sugar));
+  }
+
+  private static List<OfBush> byBush(List<Entry> gathered, Collection<Bush> known) {
+    Map<String, List<Amount>> byName = new LinkedHashMap<>();
+    Map<String, Bush> taps = new LinkedHashMap<>();
+    for (Bush bush : known) {
+      taps.put(bush.name(), bush);
+      byName.put(bush.name(), new ArrayList<>());
+    }
+    for (Entry entry : gathered) {
+      byName
+          .computeIfAbsent(entry.bush(), name -> new ArrayList<>())
+          .add(entry.amount(Role.GATHERED));
+    }
+    double all = gathered.stream().mapToDouble(e -> e.amount(Role.GATHERED).sugar().value()).sum();
+    List<OfBush> parts = new ArrayList<>();
+    byName.forEach(
+        (name, amounts) -> {
+          Bush bush = taps.get(name);
+          Uncertain sugar = sum(amounts, Amount::sugar);
+          if (!amounts.isEmpty() || bush.taps() != null) {
+            parts.add(
+                new OfBush(
+                    name,
+                    bush == null ? null : bush.taps(),
+                    bush != null && bush.agreed(),
+                    sum(amounts, Amount::mL),
+                    sugar,
+                    all == 0 ? 0 : sugar.value() / all));
+          }
+        });
+    return parts;
+  }
+
+  private static OfMembrane membranes(List<Concentrate> made) {
+    return new OfMembrane(
+        sum(made, c -> c.taken().mL()),
+        sum(made, c -> c.taken().sugar()),
+        sum(made, c -> c.made().mL()),
+        sum(made, c -> c.made().sugar()));
+  }
+}
