@@ -15,6 +15,7 @@ import org.barreltally.measure.Uncertain;
 import org.barreltally.measure.Unit;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.settings.FarmSettings;
+import org.barreltally.settings.SettingsAt;
 import org.barreltally.settings.SugarhouseSettings;
 
 /**
@@ -68,17 +69,27 @@ public class DrawOffTemperatures {
    * @throws InvalidField naming what is missing or out of its range
    */
   public DrawOffTemperature of(Pressure pressure, Quantity water, BigDecimal brix) {
+    return of(pressure, water, brix, settings.now());
+  }
+
+  /** The same for a boil that was begun, by the settings of that time. */
+  public DrawOffTemperature of(StartBoil said) {
+    return of(said.pressure(), said.waterBoils(), said.targetBrix(), settings.at(said.startedAt()));
+  }
+
+  private DrawOffTemperature of(
+      Pressure pressure, Quantity water, BigDecimal brix, SettingsAt then) {
     if (pressure == null && water == null) {
       throw new InvalidField(
           "pressure", "Give the pressure at the sugarhouse, or at what temperature water boils.");
     }
     check(pressure, "pressure", water, "water");
-    double target = brix == null ? settings.jurisdiction().brixMin() : target(brix, "brix");
-    SugarhouseSettings known = settings.now().sugarhouse();
+    double target = brix == null ? then.jurisdiction().brixMin() : target(brix, "brix");
+    SugarhouseSettings known = then.sugarhouse();
     Uncertain byAir =
         pressure == null ? null : Uncertain.through(Steam::boilingCelsius, known.read(pressure));
     Uncertain measured =
-        water == null ? null : settings.instruments().read(InstrumentKind.PROBE, water);
+        water == null ? null : then.instruments().read(InstrumentKind.PROBE, water);
     Uncertain boils = measured == null ? byAir : measured;
     Uncertain elevation = elevation(known, target);
     List<String> cautions = new ArrayList<>();

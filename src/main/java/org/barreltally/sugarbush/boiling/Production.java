@@ -37,8 +37,8 @@ public class Production {
   /** The season's sums; all nothing where the log has nothing of it. */
   @Transactional
   public ProductionSeason of(int season) {
-    List<Entry> gathered = log.counting(EntryKind.SAP, season);
     List<Boil> boiled = boils.counting(season);
+    List<OfWood> gathered = gathered(season, boiled);
     List<ExpectedSyrup> expected = boiled.stream().map(Boil::expected).toList();
     List<ExpectedSyrup.Drawn> drawn =
         expected.stream().map(ExpectedSyrup::drawn).filter(Objects::nonNull).toList();
@@ -48,7 +48,7 @@ public class Production {
             .filter(feed -> feed.reversed() == null)
             .map(Boil.Fed::amount)
             .toList();
-    List<Amount> sap = gathered.stream().map(e -> e.amount(Role.GATHERED)).toList();
+    List<Amount> sap = gathered.stream().map(OfWood::amount).toList();
     return new ProductionSeason(
         season,
         byBush(gathered, bushes.of(season)),
@@ -64,19 +64,36 @@ public class Production {
         sum(drawn, ExpectedSyrup.Drawn::sugar));
   }
 
-  private static List<OfBush> byBush(List<Entry> gathered, Collection<Bush> known) {
+  /** Sap and whose it is. */
+  private record OfWood(String bush, Amount amount) {}
+
+  /** What went to tanks, and what was boiled straight from the trees. */
+  private List<OfWood> gathered(int season, List<Boil> boiled) {
+    List<OfWood> all = new ArrayList<>();
+    for (Entry sap : log.counting(EntryKind.SAP, season)) {
+      all.add(new OfWood(sap.bush(), sap.amount(Role.GATHERED)));
+    }
+    for (Boil boil : boiled) {
+      for (Boil.Fed fed : boil.feeds()) {
+        if (fed.reversed() == null && fed.amount().tank() == null) {
+          all.add(new OfWood(fed.bush(), fed.amount()));
+        }
+      }
+    }
+    return all;
+  }
+
+  private static List<OfBush> byBush(List<OfWood> gathered, Collection<Bush> known) {
     Map<String, List<Amount>> byName = new LinkedHashMap<>();
     Map<String, Bush> taps = new LinkedHashMap<>();
     for (Bush bush : known) {
       taps.put(bush.name(), bush);
       byName.put(bush.name(), new ArrayList<>());
     }
-    for (Entry entry : gathered) {
-      byName
-          .computeIfAbsent(entry.bush(), name -> new ArrayList<>())
-          .add(entry.amount(Role.GATHERED));
+    for (OfWood sap : gathered) {
+      byName.computeIfAbsent(sap.bush(), name -> new ArrayList<>()).add(sap.amount());
     }
-    double all = gathered.stream().mapToDouble(e -> e.amount(Role.GATHERED).sugar().value()).sum();
+    double all = gathered.stream().mapToDouble(sap -> sap.amount().sugar().value()).sum();
     List<OfBush> parts = new ArrayList<>();
     byName.forEach(
         (name, amounts) -> {
