@@ -48,6 +48,8 @@ public class DrawOffTemperatures {
   private static final String STATION =
       "Give the pressure at the sugarhouse. A weather report's is corrected to sea level: at 1,000 ft it is some"
           + " 36 hPa too high, and the draw-off would come out 1.8 °F too hot.";
+  private static final String SAME =
+      "Read the draw-off on the thermometer that was in the water: what it is off by is then in both.";
   private static final String CHECK =
       "Check the thermometer in boiling water each day, and the syrup with a hydrometer: density decides, not"
           + " temperature.";
@@ -93,9 +95,8 @@ public class DrawOffTemperatures {
     Uncertain boils = measured == null ? byAir : measured;
     Uncertain elevation = elevation(known, target);
     List<String> cautions = new ArrayList<>();
-    if (measured == null) {
-      cautions.add(STATION);
-    } else if (byAir != null && byAir.differsFrom(measured)) {
+    cautions.add(measured == null ? STATION : SAME);
+    if (measured != null && byAir != null && byAir.differsFrom(measured)) {
       cautions.add(apart(byAir.value() - measured.value()));
     }
     cautions.add(CHECK);

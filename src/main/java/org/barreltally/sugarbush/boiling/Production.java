@@ -93,7 +93,7 @@ public class Production {
     for (OfWood sap : gathered) {
       byName.computeIfAbsent(sap.bush(), name -> new ArrayList<>()).add(sap.amount());
     }
-    double all = gathered.stream().mapToDouble(sap -> sap.amount().sugar().value()).sum();
+    Uncertain all = sum(gathered, sap -> sap.amount().sugar());
     List<OfBush> parts = new ArrayList<>();
     byName.forEach(
         (name, amounts) -> {
@@ -107,10 +107,20 @@ public class Production {
                     bush != null && bush.agreed(),
                     sum(amounts, Amount::mL),
                     sugar,
-                    all == 0 ? 0 : sugar.value() / all));
+                    share(sugar, all)));
           }
         });
     return parts;
+  }
+
+  /** A part of a whole that it is in itself: what both have in common is not counted twice. */
+  private static Uncertain share(Uncertain part, Uncertain whole) {
+    if (whole.value() == 0) {
+      return Uncertain.exact(0);
+    }
+    double share = part.value() / whole.value();
+    double others = Math.sqrt(Math.max(0, whole.u() * whole.u() - part.u() * part.u()));
+    return new Uncertain(share, Math.hypot((1 - share) * part.u(), share * others) / whole.value());
   }
 
   private static OfMembrane membranes(List<Concentrate> made) {

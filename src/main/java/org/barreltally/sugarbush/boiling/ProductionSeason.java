@@ -45,7 +45,7 @@ public record ProductionSeason(
    * @param share of the season's sugar gathered, 0 to 1; syrup is parted by it
    */
   public record OfBush(
-      String bush, Integer taps, boolean agreed, Uncertain sap, Uncertain sugar, double share) {}
+      String bush, Integer taps, boolean agreed, Uncertain sap, Uncertain sugar, Uncertain share) {}
 
   /** What went through membranes. */
   public record OfMembrane(

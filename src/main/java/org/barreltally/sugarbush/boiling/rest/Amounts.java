@@ -15,6 +15,7 @@ final class Amounts {
   private static final double C_TO_F = 1.8;
   private static final int FREEZING_F = 32;
   private static final int DECIMALS = 3;
+  private static final int PER_TAP_DECIMALS = 4;
 
   private Amounts() {}
 
@@ -74,6 +75,11 @@ final class Amounts {
 
   static Quantity gallons(double mL) {
     return Quantity.rounded(mL / Quantity.of(1, Unit.GAL).doubleIn(Unit.ML), Unit.GAL, DECIMALS);
+  }
+
+  /** Gallons at 68 °F for each tap. */
+  static BigDecimal perTap(double mL, int taps) {
+    return number(mL / Quantity.of(1, Unit.GAL).doubleIn(Unit.ML) / taps, PER_TAP_DECIMALS);
   }
 
   static Quantity kilograms(double grams) {

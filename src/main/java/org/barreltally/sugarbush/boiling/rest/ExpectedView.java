@@ -2,6 +2,8 @@ package org.barreltally.sugarbush.boiling.rest;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
+import org.barreltally.measure.Quantity;
+import org.barreltally.measure.Uncertain;
 import org.barreltally.sugarbush.boiling.ExpectedSyrup;
 
 /**
@@ -26,8 +28,18 @@ public record ExpectedView(
     Syrup drawn,
     Amounts.Difference difference) {
 
-  /** Syrup by mass and volume. */
-  public record Syrup(Amounts.Mass mass, Amounts.Volume volume) {}
+  /** Syrup in kg, and in gal at 68 °F; each uncertainty is a standard one. */
+  public record Syrup(
+      Quantity mass, Quantity massUncertainty, Quantity volumeAt68F, Quantity volumeUncertainty) {
+
+    static Syrup of(Uncertain grams, Uncertain mL) {
+      return new Syrup(
+          Amounts.kilograms(grams.value()),
+          Amounts.kilograms(grams.u()),
+          Amounts.gallons(mL.value()),
+          Amounts.gallons(mL.u()));
+    }
+  }
 
   /**
    * The revised rule.
@@ -35,7 +47,8 @@ public record ExpectedView(
    * @param numerator that applies for that Brix
    * @param source whose figures
    */
-  public record Revised(Amounts.Volume volume, BigDecimal numerator, String source) {}
+  public record Revised(
+      Quantity volumeAt68F, Quantity standardUncertainty, BigDecimal numerator, String source) {}
 
   private static final String SOURCE =
       "Perkins and Isselhardt, University of Vermont Proctor Maple Research Center: 87.1 for 66.0 °Bx, 88.2 for"
@@ -47,15 +60,14 @@ public record ExpectedView(
         Amounts.number(expected.brix().value(), 2),
         expected.byDrawOffs() ? "draw-offs" : "target",
         Amounts.Mass.of(expected.sugar()),
-        new Syrup(Amounts.Mass.of(expected.grams()), Amounts.Volume.of(expected.mL())),
+        Syrup.of(expected.grams(), expected.mL()),
         Amounts.Volume.of(expected.mLBy86()),
         new Revised(
-            Amounts.Volume.of(expected.mLRevised()),
+            Amounts.gallons(expected.mLRevised().value()),
+            Amounts.gallons(expected.mLRevised().u()),
             Amounts.number(expected.numerator(), 2),
             SOURCE),
-        drawn == null
-            ? null
-            : new Syrup(Amounts.Mass.of(drawn.grams()), Amounts.Volume.of(drawn.mL())),
+        drawn == null ? null : Syrup.of(drawn.grams(), drawn.mL()),
         drawn == null || expected.sugar().value() == 0 ? null : difference(expected, drawn));
   }
 

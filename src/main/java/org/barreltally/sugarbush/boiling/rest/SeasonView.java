@@ -33,6 +33,8 @@ public record SeasonView(
     List<Published> published,
     List<String> notes) {
 
+  private static final String LOGGED =
+      "Only what was entered in the log counts: a boil left out lowers the yield.";
   private static final String PARTED =
       "Syrup is parted among bushes by the sugar gathered from each; a tank mixes them, so nothing else can be"
           + " known.";
@@ -50,7 +52,8 @@ public record SeasonView(
       Amounts.Mass sugar,
       BigDecimal sharePercent,
       Amounts.Volume syrup,
-      BigDecimal yieldPerTap) {}
+      BigDecimal yieldPerTap,
+      BigDecimal yieldUncertainty) {}
 
   /** What went through membranes. */
   public record Membranes(
@@ -61,7 +64,6 @@ public record SeasonView(
 
   static SeasonView of(ProductionSeason season) {
     boolean tapped = season.taps() > 0 && season.drawnML().value() > 0;
-    Uncertain perTap = tapped ? season.drawnML().times(1.0 / season.taps()) : null;
     return new SeasonView(
         season.season(),
         season.bushes().stream().map(bush -> bush(bush, season.drawnML())).toList(),
@@ -80,12 +82,12 @@ public record SeasonView(
         Amounts.Volume.of(season.drawnML()),
         difference(season),
         season.taps(),
-        perTap == null ? null : Amounts.gallons(perTap.value()).value(),
-        perTap == null ? null : Amounts.gallons(perTap.u()).value(),
+        tapped ? Amounts.perTap(season.drawnML().value(), season.taps()) : null,
+        tapped ? Amounts.perTap(season.drawnML().u(), season.taps()) : null,
         publishedYields(),
         season.bushes().stream().anyMatch(ProductionSeason.OfBush::agreed)
-            ? List.of(PARTED, PUBLISHED, AGREED)
-            : List.of(PARTED, PUBLISHED));
+            ? List.of(LOGGED, PARTED, PUBLISHED, AGREED)
+            : List.of(LOGGED, PARTED, PUBLISHED));
   }
 
   private static Amounts.Difference difference(ProductionSeason season) {
@@ -109,9 +111,10 @@ public record SeasonView(
         bush.taps(),
         Amounts.Volume.of(bush.sap()),
         Amounts.Mass.of(bush.sugar()),
-        Amounts.number(100 * bush.share(), 2),
+        Amounts.number(100 * bush.share().value(), 2),
         Amounts.Volume.of(syrup),
-        tapped ? Amounts.gallons(syrup.value() / bush.taps()).value() : null);
+        tapped ? Amounts.perTap(syrup.value(), bush.taps()) : null,
+        tapped ? Amounts.perTap(syrup.u(), bush.taps()) : null);
   }
 
   private static List<Published> publishedYields() {
