@@ -18,6 +18,7 @@ import org.barreltally.sugarbush.boiling.DrawOffTemperature;
 import org.barreltally.sugarbush.boiling.ExpectedSyrup;
 import org.barreltally.sugarbush.boiling.Feed;
 import org.barreltally.sugarbush.boiling.Reversed;
+import org.barreltally.sugarbush.boiling.ShortTank;
 
 /** The log of a boil: what went in, what came off, what was to be expected. */
 final class BoilLog {
@@ -234,7 +235,7 @@ final class BoilLog {
         note("", said.note(), rows);
       }
     }
-    for (Boil.ShortTank tank : boil.shortTanks()) {
+    for (ShortTank tank : boil.shortTanks()) {
       rows.add(
           pair(
               "Tank " + tank.tank(),

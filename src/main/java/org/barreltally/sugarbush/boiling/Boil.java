@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Function;
-import org.barreltally.measure.Uncertain;
 
 /**
  * A boil with its parts, those taken back included.
@@ -34,18 +33,6 @@ public record Boil(
 
   /** What was said of it later. */
   public record Noted(UUID id, BoilNote said, Reversed reversed) {}
-
-  /**
-   * A tank that gave more than went in.
-   *
-   * @param missing mL at 20 °C, above zero
-   */
-  public record ShortTank(String tank, Uncertain missing) {
-    /** Whether that is more than the gauges leave in doubt. */
-    public boolean isBeyondDoubt() {
-      return missing.differsFrom(Uncertain.exact(0));
-    }
-  }
 
   public Boil {
     feeds = List.copyOf(feeds);

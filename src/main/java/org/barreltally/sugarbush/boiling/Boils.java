@@ -5,10 +5,8 @@ import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import org.barreltally.measure.Uncertain;
 import org.barreltally.sugarbush.boiling.internal.Entry;
 import org.barreltally.sugarbush.boiling.internal.LogReading;
 
@@ -49,10 +47,13 @@ public class Boils {
     Map<UUID, List<Entry>> parts =
         log.parts(boils.stream().map(Entry::id).toList()).stream()
             .collect(Collectors.groupingBy(Entry::boil));
-    return boils.stream().map(b -> boil(b, parts.getOrDefault(b.id(), List.of()))).toList();
+    TankLog tanks = new TankLog(log);
+    return boils.stream()
+        .map(boil -> boil(boil, parts.getOrDefault(boil.id(), List.of()), tanks))
+        .toList();
   }
 
-  private Boil boil(Entry boil, List<Entry> parts) {
+  private Boil boil(Entry boil, List<Entry> parts, TankLog tanks) {
     List<Boil.Fed> feeds = new ArrayList<>();
     List<Boil.Drawn> drawn = new ArrayList<>();
     List<Boil.Noted> notes = new ArrayList<>();
@@ -86,24 +87,16 @@ public class Boils {
         feeds,
         drawn,
         notes,
-        shortTanks(boil, feeds),
+        boil.reversed() == null
+            ? tanks.shortOnes(boil.season(), boil.on(), tanks(feeds))
+            : List.of(),
         boil.reversed());
   }
 
-  private List<Boil.ShortTank> shortTanks(Entry boil, List<Boil.Fed> feeds) {
-    TreeSet<String> tanks = new TreeSet<>();
-    for (Boil.Fed fed : feeds) {
-      if (fed.reversed() == null && fed.amount().tank() != null) {
-        tanks.add(fed.amount().tank());
-      }
-    }
-    if (tanks.isEmpty()) {
-      return List.of();
-    }
-    Map<String, Uncertain> standing = log.tanks(boil.season(), boil.on());
-    return tanks.stream()
-        .filter(tank -> standing.get(tank).value() < 0)
-        .map(tank -> new Boil.ShortTank(tank, standing.get(tank).times(-1)))
+  private static List<String> tanks(List<Boil.Fed> feeds) {
+    return feeds.stream()
+        .filter(fed -> fed.reversed() == null && fed.amount().tank() != null)
+        .map(fed -> fed.amount().tank())
         .toList();
   }
 }

@@ -8,6 +8,8 @@ import org.barreltally.measure.Uncertain;
  * Concentrate as it stands in the log.
  *
  * @param permeate its °Brix; null if it was not read
+ * @param shortTank the one the sap came from, if by the log it holds less than nothing at the day's
+ *     end; else null
  * @param reversed null while it counts
  */
 public record Concentrate(
@@ -18,6 +20,7 @@ public record Concentrate(
     Amount taken,
     Amount made,
     Uncertain permeate,
+    ShortTank shortTank,
     Reversed reversed) {
 
   /** Sugar that went in and did not come out, grams; below zero within the readings' doubt. */

@@ -81,19 +81,19 @@ public class Concentrates {
   @Transactional
   public Concentrate at(UUID id) {
     return log.find(id, EntryKind.CONCENTRATE)
-        .map(this::made)
+        .map(entry -> made(entry, new TankLog(log)))
         .orElseThrow(() -> new UnknownEntry("concentrate", id, "/api/concentrates"));
   }
 
   /** The newest first, of a season or of all (null), after an id (or null), at most so many. */
   @Transactional
   public List<Concentrate> list(Integer season, UUID after, int limit) {
-    return log.list(EntryKind.CONCENTRATE, season, after, limit).stream().map(this::made).toList();
+    return made(log.list(EntryKind.CONCENTRATE, season, after, limit));
   }
 
   /** All that count of a season. */
   List<Concentrate> counting(int season) {
-    return log.counting(EntryKind.CONCENTRATE, season).stream().map(this::made).toList();
+    return made(log.counting(EntryKind.CONCENTRATE, season));
   }
 
   /**
@@ -112,16 +112,27 @@ public class Concentrates {
     return at(id);
   }
 
-  private Concentrate made(Entry entry) {
+  private List<Concentrate> made(List<Entry> entries) {
+    TankLog tanks = new TankLog(log);
+    return entries.stream().map(entry -> made(entry, tanks)).toList();
+  }
+
+  private Concentrate made(Entry entry, TankLog tanks) {
+    Amount taken = entry.amount(Role.TAKEN);
+    List<ShortTank> low =
+        entry.reversed() == null
+            ? tanks.shortOnes(entry.season(), entry.on(), List.of(taken.tank()))
+            : List.of();
     MakeConcentrate said = log.said(entry, MakeConcentrate.class);
     return new Concentrate(
         entry.id(),
         entry.season(),
         entry.on(),
         said,
-        entry.amount(Role.TAKEN),
+        taken,
         entry.amount(Role.MADE),
         said.permeateBrix() == null ? null : readings.ofPermeate(said.permeateBrix()),
+        low.isEmpty() ? null : low.get(0),
         entry.reversed());
   }
 }

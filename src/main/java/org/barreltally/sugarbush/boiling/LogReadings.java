@@ -91,6 +91,10 @@ class LogReadings {
   Amount drawn(DrawOff said) {
     Uncertain brix = trueBrix(said.density());
     if (said.weight() != null) {
+      if (said.volume() != null) {
+        volume(said.volume(), "volume");
+        required(said.temperature(), "temperature");
+      }
       return weighed(said.weight(), brix);
     }
     Quantity volume = volume(said.volume(), "volume");

@@ -14,7 +14,8 @@ import org.barreltally.measure.Uncertain;
  * @param boils how many count
  * @param fed volume fed to the pan
  * @param fedSugar sugar in it
- * @param expected syrup by each boil's sugar and the Brix of its draw-offs, or its target
+ * @param expected syrup by each boil's sugar and the Brix of its draw-offs, or its target; boils
+ *     that nothing was drawn off yet are in it
  * @param drawn syrup drawn off
  * @param drawnML its volume
  * @param drawnSugar sugar in it

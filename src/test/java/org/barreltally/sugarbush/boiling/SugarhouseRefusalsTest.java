@@ -44,7 +44,7 @@ class SugarhouseRefusalsTest {
       delimiter = '|',
       quoteCharacter = '"',
       value = {
-        "'on': '2012-03-14'| 'on': '2999-03-14'| 422| in-the-future| on",
+        "'on': '2012-03-14'| 'on': '2999-03-14'| 400| in-the-future| on",
         "'on': '2012-03-14'| 'on': null| 400| invalid-field| on",
         "'on': '2012-03-14'| 'on': '2012-03-14', 'season': 2014| 400| invalid-field| season",
         "'bush': 'BUSH'| 'bush': 'Nowhere'| 422| unknown-bush| bush",
@@ -78,7 +78,7 @@ class SugarhouseRefusalsTest {
       delimiter = '|',
       quoteCharacter = '"',
       value = {
-        "'on': '2012-03-14'| 'on': '2999-03-14'| 422| in-the-future| on",
+        "'on': '2012-03-14'| 'on': '2999-03-14'| 400| in-the-future| on",
         "'brix': 8.00| 'brix': 2.0| 422| concentrate-not-stronger| concentrate.brix",
         "'value': 250.000| 'value': 1000| 422| concentrate-not-stronger| concentrate.volume",
         "'brix': 8.00| 'brix': 45.1| 422| not-sap| concentrate.brix",
@@ -111,7 +111,7 @@ class SugarhouseRefusalsTest {
         "'targetBrix': 66.9| 'endedAt': '2012-03-18T12:00:01Z'| 400| invalid-field| endedAt",
         "'targetBrix': 66.9| 'pressure': {'value': 29.92, 'unit': 'hPa'}| 422| outside-pressure-range| pressure",
         "'targetBrix': 66.9| 'pressure': {'value': 14.7, 'unit': 'psi'}| 400| invalid-field| pressure.unit",
-        "'targetBrix': 66.9| 'pressure': 986| 400| invalid-field| pressure",
+        "'targetBrix': 66.9| 'pressure': 986| 400| wrong-type| pressure",
         "'targetBrix': 66.9| 'waterBoils': {'value': 219, 'unit': 'degF'}| 400| invalid-field| waterBoils",
         "'targetBrix': 66.9| 'waterBoils': {'value': 99, 'unit': 'Brix'}| 400| invalid-field| waterBoils.unit",
       })
@@ -127,7 +127,7 @@ class SugarhouseRefusalsTest {
       value = {
         "'at': '2012-03-14T13:00:00Z'| 'at': '2012-03-14T11:59:00Z'| 400| invalid-field| at",
         "'at': '2012-03-14T13:00:00Z'| 'at': '2012-03-14T16:01:00Z'| 400| invalid-field| at",
-        "'at': '2012-03-14T13:00:00Z'| 'at': '2999-03-14T13:00:00Z'| 422| in-the-future| at",
+        "'at': '2012-03-14T13:00:00Z'| 'at': '2999-03-14T13:00:00Z'| 400| in-the-future| at",
         "DENSITY| 'note': 'none read'| 400| invalid-field| density",
         "'value': 66.90| 'value': 36| 422| looks-like-baume| density.reading",
         "'value': 66.90| 'value': 49.9| 422| not-syrup| density.reading",
@@ -139,6 +139,8 @@ class SugarhouseRefusalsTest {
         "'barrel': 'B-77'| 'barrel': 'B-77', 'hotIntoJars': true| 400| invalid-field| barrel",
         "'value': 30.000| 'value': 0| 400| invalid-field| weight",
         "'unit': 'kg'| 'unit': 'gal'| 400| invalid-field| weight",
+        "'barrel': 'B-77'| 'barrel': 'B-77', 'volume': {'value': -8, 'unit': 'gal'}| 400| invalid-field| volume",
+        "'barrel': 'B-77'| 'barrel': 'B-77', 'volume': {'value': 8, 'unit': 'gal'}| 400| volume-without-temperature| temperature",
         "'weight': {'value': 30.000, 'unit': 'kg'}| 'note': 'x'| 400| invalid-field| volume",
         "'weight': {'value': 30.000, 'unit': 'kg'}| 'volume': {'value': 8, 'unit': 'gal'}| 400| volume-without-temperature| temperature",
         "'weight': {'value': 30.000, 'unit': 'kg'}| 'volume': {'value': 8, 'unit': 'gal'}, 'temperature': {'value': 219, 'unit': 'degF'}| 422| too-hot-for-volume| temperature",
@@ -204,8 +206,8 @@ class SugarhouseRefusalsTest {
         "name");
     refused("/api/bushes", "{'name': ''}", 400, "invalid-field", "name");
     String taps = "{'season': 2012, 'from': '2012-02-01', 'count': 5}";
-    refused("/api/bushes/" + leased.replace(" ", "%20") + "/taps", taps, 404, "unknown-bush", null);
-    String path = "/api/bushes/" + own.replace(" ", "%20") + "/taps";
+    refused("/api/bushes/" + leased + "/taps", taps, 404, "unknown-bush", null);
+    String path = "/api/bushes/" + own + "/taps";
     refused(path, taps.replace("'count': 5", "'count': -5"), 400, "invalid-field", "count");
     refused(path, taps.replace("'season': 2012, ", ""), 400, "invalid-field", "season");
   }

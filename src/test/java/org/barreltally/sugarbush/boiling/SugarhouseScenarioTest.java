@@ -86,6 +86,7 @@ class SugarhouseScenarioTest {
     assertEquals(-0.478, made.getDouble("sugarLost.all.mass.value"), 0.01);
     assertEquals(1.46, made.getDouble("sugarLost.all.standardUncertainty.value"), 0.02);
     assertFalse(made.getBoolean("sugarLost.significant"));
+    assertNull(made.get("shortTank"), "all of it was entered");
 
     String id =
         posts("/api/boils", boil("2016-03-10", ", 'feeds': [" + feed(250, 8, concentrated) + "]"))
@@ -209,12 +210,15 @@ class SugarhouseScenarioTest {
    */
   @Test
   void sugar_lost_in_a_membrane_is_named() {
+    String nothingIn = newTag("T");
     JsonPath made =
         posts(
                 "/api/concentrates",
-                concentrate("2018-03-10", 1000, 2, newTag("T"), 150, 8, newTag("C")))
+                concentrate("2018-03-10", 1000, 2, nothingIn, 150, 8, newTag("C")))
             .extract()
             .jsonPath();
+    assertEquals(nothingIn, made.getString("shortTank.tank"), "no sap was entered for it");
+    assertTrue(made.getBoolean("shortTank.beyondUncertainty"));
     assertEquals(7.76, made.getDouble("sugarLost.all.mass.value"), 0.01);
     assertEquals(38.6, made.getDouble("sugarLost.percent"), 0.1);
     assertTrue(made.getBoolean("sugarLost.significant"));

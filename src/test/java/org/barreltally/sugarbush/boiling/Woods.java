@@ -12,10 +12,10 @@ final class Woods {
 
   /** A bush of one's own with taps from January on. */
   static String ownBush(int season, int taps) {
-    String name = newTag("Own ");
+    String name = newTag("Own");
     posts("/api/bushes", "{'name': '%s'}".formatted(name)).statusCode(201);
     posts(
-            "/api/bushes/" + name.replace(" ", "%20") + "/taps",
+            "/api/bushes/" + name + "/taps",
             "{'season': %d, 'from': '%d-01-10', 'count': %d}".formatted(season, season, taps))
         .statusCode(201);
     return name;
@@ -23,7 +23,7 @@ final class Woods {
 
   /** A leased bush of which 5 more taps were agreed than set. */
   static String leasedBush(int season, int taps) {
-    String name = newTag("Leased ");
+    String name = newTag("Leased");
     posts(
             "/api/leases",
             """

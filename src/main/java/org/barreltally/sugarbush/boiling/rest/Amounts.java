@@ -7,6 +7,7 @@ import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Uncertain;
 import org.barreltally.measure.Unit;
 import org.barreltally.sugarbush.boiling.Amount;
+import org.barreltally.sugarbush.boiling.ShortTank;
 
 /** Figures of the log as they are answered. */
 final class Amounts {
@@ -61,6 +62,14 @@ final class Amounts {
   record Mass(Quantity mass, Quantity standardUncertainty) {
     static Mass of(Uncertain grams) {
       return new Mass(kilograms(grams.value()), kilograms(grams.u()));
+    }
+  }
+
+  /** A tank that gave more than went in. */
+  record Short(String tank, Volume missing, boolean beyondUncertainty, String words) {
+    static Short of(ShortTank tank) {
+      return new Short(
+          tank.tank(), Volume.of(tank.missing()), tank.isBeyondDoubt(), tank.inWords());
     }
   }
 

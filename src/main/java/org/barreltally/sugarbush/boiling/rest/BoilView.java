@@ -4,7 +4,6 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.barreltally.measure.Pressure;
@@ -40,7 +39,7 @@ public record BoilView(
     List<Drawn> drawOffs,
     List<Noted> notes,
     ExpectedView expected,
-    List<Short> shortTanks,
+    List<Amounts.Short> shortTanks,
     String note,
     Reversed reversed,
     List<String> cautions) {
@@ -90,9 +89,6 @@ public record BoilView(
       String note,
       Reversed reversed) {}
 
-  /** A tank that gave more than went in. */
-  public record Short(String tank, Amounts.Volume missing, boolean beyondUncertainty) {}
-
   static BoilView of(Boil boil, DrawOffTemperatures temperatures) {
     boolean told = boil.said().pressure() != null || boil.said().waterBoils() != null;
     DrawOffTemperature day = told ? temperatures.of(boil.said()) : null;
@@ -111,27 +107,10 @@ public record BoilView(
         boil.drawOffs().stream().map(BoilView::drawn).toList(),
         boil.notes().stream().map(BoilView::noted).toList(),
         ExpectedView.of(boil.expected()),
-        boil.shortTanks().stream()
-            .map(
-                tank ->
-                    new Short(tank.tank(), Amounts.Volume.of(tank.missing()), tank.isBeyondDoubt()))
-            .toList(),
+        boil.shortTanks().stream().map(Amounts.Short::of).toList(),
         boil.said().note(),
         boil.reversed(),
-        cautions(boil));
-  }
-
-  private static List<String> cautions(Boil boil) {
-    List<String> cautions = new ArrayList<>(List.of(PAN, PRESS));
-    for (Boil.ShortTank tank : boil.shortTanks()) {
-      cautions.add(
-          tank.isBeyondDoubt()
-              ? "By the log tank %s gave more than went in, beyond what gauges leave in doubt: sap was not entered, or a reading is off."
-                  .formatted(tank.tank())
-              : "By the log tank %s gave a little more than went in, within what gauges leave in doubt."
-                  .formatted(tank.tank()));
-    }
-    return cautions;
+        List.of(PAN, PRESS));
   }
 
   private static Fed fed(Boil.Fed fed) {

@@ -13,6 +13,7 @@ import org.barreltally.sugarbush.boiling.Reversed;
  * Concentrate: what went in, what came out, and the sugar between.
  *
  * @param sugarLost in less out; below zero where the readings say more came out
+ * @param shortTank left out unless the tank the sap came from gave more than went in by the log
  * @param reversed left out while it counts
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -24,6 +25,7 @@ public record ConcentrateView(
     Side concentrate,
     BigDecimal permeateBrix,
     Lost sugarLost,
+    Amounts.Short shortTank,
     String note,
     Reversed reversed) {
 
@@ -61,6 +63,7 @@ public record ConcentrateView(
             made.permeate() == null ? null : Amounts.Mass.of(made.inPermeate()),
             Amounts.Mass.of(made.unexplained()),
             made.isBeyondDoubt()),
+        made.shortTank() == null ? null : Amounts.Short.of(made.shortTank()),
         made.said().note(),
         made.reversed());
   }
