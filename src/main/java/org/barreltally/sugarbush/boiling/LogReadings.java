@@ -31,6 +31,7 @@ class LogReadings {
   /** Strong membranes come to 35 °Bx and more (common practice). */
   static final double CONCENTRATE_MAX = 45;
 
+  private static final double SAP_MIN = 0.1;
   private static final double PERMEATE_MAX = 5;
   private static final double SYRUP_MIN = 50;
   private static final double SYRUP_MAX = 70;
@@ -56,12 +57,13 @@ class LogReadings {
   Amount gauged(Role role, Gauged said, String what, double brixMax, String path) {
     Uncertain mL = settings.now().sugarhouse().gauged(volume(said.volume(), path + "volume"));
     Uncertain celsius = celsius(said.temperature(), path + "temperature");
-    Uncertain brix = strength(said.brix(), what, brixMax, path + "brix");
+    Uncertain brix = strength(said.brix(), what, SAP_MIN, brixMax, path + "brix");
     return amount(role, said.tank(), mL, brix, celsius);
   }
 
   /** A plain strength of what is no syrup. */
-  Uncertain strength(BigDecimal said, String what, double most, String field) {
+  private Uncertain strength(
+      BigDecimal said, String what, double least, double most, String field) {
     if (said == null) {
       throw new InvalidField(field, "Give the Brix, for example 2.1.");
     }
@@ -69,18 +71,15 @@ class LogReadings {
       throw new InvalidField(field, "Give at most " + TooManyDigits.MOST + " digits.");
     }
     double brix = said.doubleValue();
-    if (!(brix > 0 && brix <= most)) {
-      throw new NotSap(what, brix, most, field);
+    if (!(brix >= least && brix <= most)) {
+      throw new NotSap(what, brix, least, most, field);
     }
     return settings.now().sugarhouse().sapBrix(brix);
   }
 
   /** The little sugar that passes a membrane: from 0. */
   Uncertain ofPermeate(BigDecimal said) {
-    if (said.signum() == 0) {
-      return settings.now().sugarhouse().sapBrix(0);
-    }
-    return strength(said, "Permeate", PERMEATE_MAX, "permeateBrix");
+    return strength(said, "Permeate", 0, PERMEATE_MAX, "permeateBrix");
   }
 
   /**

@@ -3,6 +3,8 @@ package org.barreltally.sugarbush.boiling;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.barreltally.measure.Pressure;
 import org.barreltally.measure.Quantity;
@@ -30,7 +32,8 @@ public record StartBoil(
     List<Feed> feeds) {
 
   public StartBoil {
-    feeds = feeds == null ? List.of() : List.copyOf(feeds);
+    // one that was sent as null is refused by name later
+    feeds = feeds == null ? List.of() : Collections.unmodifiableList(new ArrayList<>(feeds));
   }
 
   /** As it is kept: the target that held, and the feeds in rows of their own. */
