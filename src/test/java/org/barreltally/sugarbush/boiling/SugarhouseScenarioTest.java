@@ -12,6 +12,7 @@ import static org.barreltally.sugarbush.boiling.Woods.sap;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -282,6 +283,21 @@ class SugarhouseScenarioTest {
     posts("/api/sap/" + first + "/reversal", "{'reason': 'Tried'}").statusCode(201);
     reads("/api/sap/" + first).body("reversed.reason", equalTo("Tried"));
     assertEquals(0, production.of(2020).sap().value());
+  }
+
+  @Test
+  void lists_go_on_where_they_left_off() {
+    String bush = Woods.ownBush(2015, 1);
+    for (int litres = 1; litres <= 3; litres++) {
+      posts("/api/sap", sap("2015-03-10", bush, 100 * litres, 2, newTag("T"))).statusCode(201);
+    }
+    JsonPath first = reads("/api/sap?season=2015&limit=2").extract().jsonPath();
+    assertEquals(300, first.getDouble("items[0].volume.value"), "the newest first");
+    assertEquals(200, first.getDouble("items[1].volume.value"));
+    reads("/api/sap?season=2015&limit=2&after=" + first.getString("next"))
+        .body("items", hasSize(1))
+        .body("items[0].volume.value", equalTo(100.0f))
+        .body("next", nullValue());
   }
 
   /** Sap boiled straight from the trees is sap of its bush all the same. */
