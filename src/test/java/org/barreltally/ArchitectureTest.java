@@ -128,15 +128,7 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("start")
           .whereLayer("sugarbush")
           .mayOnlyAccessLayers(
-              "refusal",
-              "measure",
-              "settings",
-              "ledger",
-              "lots",
-              "containers",
-              "barrels",
-              "pricing",
-              "web")
+              "refusal", "measure", "settings", "ledger", "containers", "pricing", "web")
           .whereLayer("shows")
           .mayOnlyAccessLayers(
               "refusal",

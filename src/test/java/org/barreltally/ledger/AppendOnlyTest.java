@@ -82,6 +82,11 @@ class AppendOnlyTest {
       lease_deliveries note
       lease_closings credit
       lease_carries into_lease
+      sugarhouse_entries season
+      sugarhouse_amounts tank
+      sugarhouse_reversals reason
+      own_bushes name
+      own_bush_taps taps
       recalls reason
       recall_lots lot
       recall_ends reason

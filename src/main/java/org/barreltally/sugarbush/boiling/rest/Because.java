@@ -1,0 +1,4 @@
+package org.barreltally.sugarbush.boiling.rest;
+
+/** Why an entry is taken back. */
+public record Because(String reason) {}
