@@ -41,8 +41,8 @@ record Column(List<String> path) {
     if (found.isMissingNode() || found.isNull()) {
       return "";
     }
-    if (found.isNumber() || found.isBoolean()) {
-      return found.asText();
+    if (found.isNumber()) {
+      return found.decimalValue().toPlainString();
     }
     return Formulas.disarmed(found.isTextual() ? found.textValue() : several(found));
   }

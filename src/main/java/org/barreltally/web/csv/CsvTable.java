@@ -2,6 +2,8 @@ package org.barreltally.web.csv;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import jakarta.ws.rs.core.StreamingOutput;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -33,7 +35,12 @@ final class CsvTable implements StreamingOutput {
    *     would take it for a part of the first heading
    */
   CsvTable(ObjectMapper mapper, Listing listing, Object first, Parts parts, boolean marked) {
-    this.mapper = mapper;
+    // digits as JSON has them, 28.00 for one
+    this.mapper =
+        mapper
+            .copy()
+            .configure(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES, false)
+            .setNodeFactory(JsonNodeFactory.withExactBigDecimals(true));
     this.listing = listing;
     this.first = first;
     this.parts = parts;
