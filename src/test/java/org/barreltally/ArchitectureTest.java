@@ -202,7 +202,7 @@ class ArchitectureTest {
           .whereLayer("closing")
           .mayOnlyAccessLayers("refusal", "measure", "ledger", "pricing", "web")
           .whereLayer("keeping")
-          .mayOnlyBeAccessedByLayers("web", "start")
+          .mayOnlyBeAccessedByLayers("web", "documents", "start")
           .whereLayer("start")
           .mayNotBeAccessedByAnyLayer();
 

@@ -32,7 +32,7 @@ class BalanceSection implements SeasonBookSection {
           Map.entry(Line.DISCARDED, "Discarded"),
           Map.entry(Line.SHRINK, "Left in filters, and over the net contents"),
           Map.entry(Line.UNEXPLAINED, "Unexplained"),
-          Map.entry(Line.CONVERTED, "Rounded in turning syrup into jars"),
+          Map.entry(Line.CONVERTED, "Between lots: into jars and blends, and what rounding leaves"),
           Map.entry(Line.BARRELS, "At the end: in barrels and heels"),
           Map.entry(Line.CONTAINERS, "At the end: in jars"),
           Map.entry(Line.CONSIGNED, "At the end: in jars at shops"));

@@ -48,7 +48,7 @@ class BarrelsSection implements SeasonBookSection {
 
   @Override
   public String title() {
-    return "Barrels";
+    return "Barrels and heels";
   }
 
   @Override

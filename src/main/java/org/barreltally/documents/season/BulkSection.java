@@ -38,6 +38,8 @@ class BulkSection implements SeasonBookSection {
 
   @Override
   public void write(BookYear year, BookPages out) {
+    out.note(
+        "Buyers are numbered in the order of their first sale of the year; the tickets name them.");
     out.table(
         Heading.of("Day", 0.12),
         Heading.of("Barrel", 0.14),
@@ -58,7 +60,5 @@ class BulkSection implements SeasonBookSection {
                 sale.text("weight"),
                 sale.money("amount"),
                 "no. " + sale.count("buyer")));
-    out.note(
-        "Buyers are numbered in the order of their first sale of the year; the tickets name them.");
   }
 }

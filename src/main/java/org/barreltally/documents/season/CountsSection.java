@@ -40,6 +40,8 @@ class CountsSection implements SeasonBookSection {
 
   @Override
   public void write(BookYear year, BookPages out) {
+    out.note(
+        "Only lines that differ are listed. A count may name the cause; without one the difference is unexplained.");
     out.table(
         Heading.of("Counted on", 0.13),
         Heading.of("Place", 0.24),
@@ -60,7 +62,5 @@ class CountsSection implements SeasonBookSection {
                 line.count("book"),
                 line.count("counted"),
                 line.text("container").isEmpty() ? "no difference" : line.words("cause")));
-    out.note(
-        "Only lines that differ are listed. A count may name the cause; without one the difference is unexplained.");
   }
 }

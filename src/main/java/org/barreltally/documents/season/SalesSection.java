@@ -1,6 +1,9 @@
 package org.barreltally.documents.season;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.HashMap;
+import java.util.Map;
+import org.barreltally.closing.YearBook;
 import org.barreltally.closing.Years;
 import org.barreltally.documents.internal.BookPages;
 import org.barreltally.documents.internal.BookPages.Heading;
@@ -42,17 +45,26 @@ class SalesSection implements SeasonBookSection {
     out.note(
         "Sales booked in the year, less those taken back and refunds booked in it, tax included"
             + " where prices include it. A sale without a known price adds jars and no money.");
+    Map<String, Told> counted = new HashMap<>();
+    rows.each(SALES, year, channel -> counted.put(channel.text("channel"), channel));
     out.table(
-        Heading.of("Channel", 0.4), Heading.number("sales", 0.2), Heading.number("jars", 0.2));
-    rows.each(
-        SALES,
-        year,
-        channel ->
-            out.row(channel.words("channel"), channel.count("sales"), channel.count("jars")));
-    out.table(Heading.of("Channel", 0.4), Heading.number("Takings", 0.4));
+        Heading.of("Channel", 0.3),
+        Heading.number("sales", 0.2),
+        Heading.number("jars", 0.2),
+        Heading.number("Takings", 0.3));
     years.list().stream()
         .filter(each -> each.year() == year.year())
         .flatMap(each -> years.book(each.year()).takings().stream())
-        .forEach(taken -> out.row(taken.channel(), taken.amount().toString()));
+        .forEach(taken -> row(out, taken, counted.remove(taken.channel())));
+    counted.forEach(
+        (channel, told) -> out.row(channel, told.count("sales"), told.count("jars"), ""));
+  }
+
+  private static void row(BookPages out, YearBook.Taking taken, Told counted) {
+    out.row(
+        taken.channel(),
+        counted == null ? "" : counted.count("sales"),
+        counted == null ? "" : counted.count("jars"),
+        taken.amount().toString());
   }
 }

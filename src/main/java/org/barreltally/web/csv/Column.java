@@ -41,6 +41,9 @@ record Column(List<String> path) {
     if (found.isMissingNode() || found.isNull()) {
       return "";
     }
+    if (found.isBoolean()) {
+      return found.asText();
+    }
     if (found.isNumber()) {
       return found.decimalValue().toPlainString();
     }

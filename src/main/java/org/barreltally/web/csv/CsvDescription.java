@@ -1,35 +1,58 @@
 package org.barreltally.web.csv;
 
 import io.quarkus.smallrye.openapi.OpenApiFilter;
-import java.util.Map;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.OASFilter;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
 import org.eclipse.microprofile.openapi.models.Operation;
-import org.eclipse.microprofile.openapi.models.PathItem;
-import org.eclipse.microprofile.openapi.models.media.MediaType;
 import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
+import org.jboss.jandex.AnnotationInstance;
+import org.jboss.jandex.AnnotationTarget;
+import org.jboss.jandex.ClassInfo;
+import org.jboss.jandex.DotName;
+import org.jboss.jandex.IndexView;
+import org.jboss.jandex.MethodInfo;
+import org.jboss.jandex.RecordComponentInfo;
 
 /** Says of every list in the description of the interface that it is also answered as CSV. */
 @OpenApiFilter(OpenApiFilter.RunStage.BUILD)
 public class CsvDescription implements OASFilter {
 
-  private static final String JSON = "application/json";
-  private static final String SCHEMAS = "#/components/schemas/";
+  private static final DotName READING = DotName.createSimple(GET.class);
+  private static final DotName ADDRESS = DotName.createSimple(Path.class);
+  private static final DotName LIST = DotName.createSimple(List.class);
+
+  private final Set<String> lists;
+
+  public CsvDescription(IndexView index) {
+    lists =
+        index.getAnnotations(READING).stream()
+            .map(AnnotationInstance::target)
+            .filter(target -> target.kind() == AnnotationTarget.Kind.METHOD)
+            .map(AnnotationTarget::asMethod)
+            .filter(method -> answersItems(method, index))
+            .map(CsvDescription::address)
+            .collect(Collectors.toSet());
+  }
 
   @Override
   public void filterOpenAPI(OpenAPI description) {
-    for (PathItem path : description.getPaths().getPathItems().values()) {
-      Operation reading = path.getGET();
-      if (reading != null && reading.getResponses() != null) {
-        APIResponse answer = reading.getResponses().getAPIResponse("200");
-        if (answer != null && answersItems(answer, description)) {
-          describe(reading, answer);
-        }
-      }
-    }
+    description
+        .getPaths()
+        .getPathItems()
+        .forEach(
+            (address, path) -> {
+              if (lists.contains(address)) {
+                describe(path.getGET(), path.getGET().getResponses().getAPIResponse("200"));
+              }
+            });
   }
 
   private static void describe(Operation reading, APIResponse answer) {
@@ -54,27 +77,20 @@ public class CsvDescription implements OASFilter {
                     .addEnumeration("csv")));
   }
 
-  private static boolean answersItems(APIResponse answer, OpenAPI description) {
-    if (answer.getContent() == null) {
-      return false;
-    }
-    MediaType json = answer.getContent().getMediaType(JSON);
-    Schema schema = json == null ? null : named(json.getSchema(), description);
-    Map<String, Schema> fields = schema == null ? null : schema.getProperties();
-    Schema items = fields == null ? null : named(fields.get("items"), description);
-    return items != null
-        && items.getType() != null
-        && items.getType().contains(Schema.SchemaType.ARRAY);
+  private static boolean answersItems(MethodInfo method, IndexView index) {
+    ClassInfo answered = index.getClassByName(method.returnType().name());
+    RecordComponentInfo items =
+        answered == null || !answered.isRecord() ? null : answered.recordComponent("items");
+    return items != null && items.type().name().equals(LIST);
   }
 
-  /** The schema itself, where it only names one among the components. */
-  private static Schema named(Schema schema, OpenAPI description) {
-    if (schema == null || schema.getRef() == null || description.getComponents() == null) {
-      return schema;
-    }
-    return description
-        .getComponents()
-        .getSchemas()
-        .get(schema.getRef().replaceFirst("^" + SCHEMAS, ""));
+  private static String address(MethodInfo method) {
+    AnnotationInstance above = method.declaringClass().declaredAnnotation(ADDRESS);
+    AnnotationInstance own = method.annotation(ADDRESS);
+    String whole =
+        (above == null ? "" : above.value().asString())
+            + "/"
+            + (own == null ? "" : own.value().asString());
+    return ("/" + whole).replaceAll("/+", "/").replaceAll("(?<=.)/$", "");
   }
 }
