@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
@@ -144,6 +145,26 @@ class CsvTest {
         .contentType("application/problem+json")
         .body("code", equalTo(code))
         .body("errors[0].field", equalTo(field));
+  }
+
+  @Test
+  void a_list_that_breaks_on_the_way_never_looks_whole() throws Exception {
+    java.net.http.HttpRequest asked =
+        java.net.http.HttpRequest.newBuilder(
+                java.net.URI.create(
+                    "http://localhost:" + io.restassured.RestAssured.port + "/api/tried/breaking"))
+            .header("Accept", "text/csv")
+            .header(
+                "Authorization",
+                "Basic "
+                    + java.util.Base64.getEncoder()
+                        .encodeToString(("owner:" + Ask.OWNER_PASSWORD).getBytes()))
+            .build();
+    assertThrows(
+        java.io.IOException.class,
+        () ->
+            java.net.http.HttpClient.newHttpClient()
+                .send(asked, java.net.http.HttpResponse.BodyHandlers.ofString()));
   }
 
   @Test

@@ -142,6 +142,19 @@ public class Tried {
           "'=kept",
           " leading and trailing ");
 
+  /** A list whose second part fails when the first has long been sent. */
+  @GET
+  @Path("/breaking")
+  public Page<Many> breaking(@QueryParam("limit") String limit, @QueryParam("after") String after) {
+    PageRequest wanted = PageRequest.of(limit, after);
+    if (wanted.after(Integer::valueOf).isPresent()) {
+      throw new IllegalStateException("broken on the way");
+    }
+    List<Many> found =
+        IntStream.rangeClosed(1, 101).mapToObj(n -> new Many(n, "x".repeat(1000))).toList();
+    return wanted.page(found, item -> Integer.toString(item.n()));
+  }
+
   record Measured(Quantity gap, Money price, String note) {}
 
   record Measures(List<Measured> items) {}

@@ -46,6 +46,7 @@ class RecallsSection implements SeasonBookSection {
 
   @Override
   public void write(BookYear year, BookPages out) {
+    out.say("Recalls and rehearsals begun in this year:");
     out.table(
         Heading.of("Begun on", 0.13),
         Heading.of("Lot", 0.18),
@@ -66,6 +67,7 @@ class RecallsSection implements SeasonBookSection {
                 recall.instant("ended") == null
                     ? "not ended"
                     : days.dateOf(recall.instant("ended")).toString()));
+    out.say("Lots held and released in this year:");
     out.table(
         Heading.of("On", 0.13),
         Heading.of("Lot", 0.2),

@@ -117,7 +117,7 @@ public class SeasonBooks {
                 + state
                 + ". The figures are those known then; what was told later stands in the book of a later year.");
     lines.add(
-        "Mass as in a vacuum; volumes at 68 °F (20 °C), gallons of the US. Figures are rounded one by one, so a sum may"
+        "Kilograms are mass, of which a scale in air shows a little less; gallons are those of the US at 68 °F (20 °C). Figures are rounded one by one, so a sum may"
             + " differ in its last digit.");
     lines.add(
         "A character for which the type has no picture stands as its number, such as [U+4E2D].");

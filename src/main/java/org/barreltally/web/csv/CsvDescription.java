@@ -10,6 +10,7 @@ import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.OASFilter;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
 import org.eclipse.microprofile.openapi.models.Operation;
+import org.eclipse.microprofile.openapi.models.media.MediaType;
 import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
@@ -25,6 +26,7 @@ import org.jboss.jandex.RecordComponentInfo;
 @OpenApiFilter(OpenApiFilter.RunStage.BUILD)
 public class CsvDescription implements OASFilter {
 
+  private static final String CSV = "text/csv";
   private static final DotName READING = DotName.createSimple(GET.class);
   private static final DotName ADDRESS = DotName.createSimple(Path.class);
   private static final DotName LIST = DotName.createSimple(List.class);
@@ -56,12 +58,12 @@ public class CsvDescription implements OASFilter {
   }
 
   private static void describe(Operation reading, APIResponse answer) {
-    answer
-        .getContent()
-        .addMediaType(
-            "text/csv",
-            OASFactory.createMediaType()
-                .schema(OASFactory.createSchema().addType(Schema.SchemaType.STRING)));
+    MediaType table = answer.getContent().getMediaType(CSV);
+    if (table == null) {
+      table = OASFactory.createMediaType();
+      answer.getContent().addMediaType(CSV, table);
+    }
+    table.setSchema(OASFactory.createSchema().addType(Schema.SchemaType.STRING));
     reading.addParameter(
         OASFactory.createParameter()
             .name("as")
