@@ -62,7 +62,8 @@ class EveryListAsCsvTest {
         JSON.readTree(Owner.asks().get("/openapi?format=json").asString()).get("paths");
     for (Map.Entry<String, JsonNode> path : (Iterable<Map.Entry<String, JsonNode>>) paths::fields) {
       JsonNode get = path.getValue().get("get");
-      if (get != null && get.at("/responses/200/content").has("application/json")) {
+      boolean ofTests = path.getKey().startsWith("/api/tried/"); // CsvTest asks those
+      if (get != null && !ofTests && get.at("/responses/200/content").has("application/json")) {
         compare(path.getKey(), get);
       }
     }

@@ -69,8 +69,8 @@ class SeasonBookTest {
     holds(text, kept + " 1932-03-14", "amber 66.9 94.4 94.4");
     holds(text, drawn + " 1932-03-14", "amber 66.9 94.4 0.0");
     holds(text, "1932-06-20 " + lot + " amber");
-    // 100 canned, 2 sold, 1 found missing
-    holds(text, "Cool room PT amber 1 97");
+    // 100 canned, 2 sold, 1 found missing; jars of earlier years may stand beside them
+    holds(text, lot + " packed 1932-06-20 1932 amber 66.9 97", "Cool room PT amber");
     holds(text, "farm 1 2 30.00 USD", "bulk 488.80 USD"); // 2 × 15; 208 × 2.35
     holds(text, "1932-05-12 " + sold, "208 lb 488.80 USD no. 1");
     holds(text, "Cool room PT " + lot + " 98 97");
