@@ -194,7 +194,7 @@ class ArchitectureTest {
           .whereLayer("closing")
           .mayOnlyAccessLayers("refusal", "measure", "ledger", "pricing", "web")
           .whereLayer("keeping")
-          .mayOnlyBeAccessedByLayers("web", "start")
+          .mayOnlyBeAccessedByLayers("web", "documents", "start")
           .whereLayer("start")
           .mayNotBeAccessedByAnyLayer();
 
