@@ -115,7 +115,8 @@ class RecallTest {
     String kept =
         (String)
             entities
-                .createNativeQuery("SELECT location || coalesce(body, '') FROM requests WHERE key = :key")
+                .createNativeQuery(
+                    "SELECT location || coalesce(body, '') FROM requests WHERE key = :key")
                 .setParameter("key", key)
                 .getSingleResult();
     assertTrue(kept.contains(id) && !kept.contains("Hesper"), "no names with the key: " + kept);

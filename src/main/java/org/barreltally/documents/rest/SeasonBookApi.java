@@ -6,8 +6,9 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
+import org.barreltally.documents.Paper;
 import org.barreltally.documents.season.SeasonBooks;
-import org.barreltally.refusal.InvalidField;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -45,14 +46,9 @@ public class SeasonBookApi {
               mediaType = PdfAnswer.TYPE,
               examples = @ExampleObject(name = "book", value = PdfAnswer.EXAMPLE)))
   public Response draw(@QueryParam("season") String season, @QueryParam("paper") String paper) {
-    int year = year(season);
-    return PdfAnswer.of(books.of(year, Asked.paper(paper, "paper")), "season-book-" + year);
-  }
-
-  private static int year(String text) {
-    if (text == null || !text.matches("(19|2\\d)\\d\\d")) {
-      throw new InvalidField("season", "Give the year, for example 2026.");
-    }
-    return Integer.parseInt(text);
+    int year = Asked.yearGiven(season, "season");
+    return PdfAnswer.of(
+        books.of(year, Asked.oneOf(Paper.values(), Paper::code, paper, "paper")),
+        "season-book-" + year);
   }
 }

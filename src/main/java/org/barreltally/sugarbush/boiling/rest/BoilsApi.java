@@ -1,5 +1,6 @@
 package org.barreltally.sugarbush.boiling.rest;
 
+import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -23,6 +24,8 @@ import org.barreltally.sugarbush.boiling.DrawOffTemperatures;
 import org.barreltally.sugarbush.boiling.Feed;
 import org.barreltally.sugarbush.boiling.StartBoil;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Asked;
+import org.barreltally.web.Because;
 import org.barreltally.web.MaybeOnce;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -77,7 +80,12 @@ public class BoilsApi {
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
     return page.page(
-        boils.list(Asked.season(season), Asked.after(page), page.limit() + 1).stream()
+        boils
+            .list(
+                Asked.year(season, "season"),
+                page.after(UUID::fromString).orElse(null),
+                page.limit() + 1)
+            .stream()
             .map(this::view)
             .toList(),
         view -> view.id().toString());
@@ -159,7 +167,7 @@ public class BoilsApi {
   public Response reverse(
       @PathParam("id") UUID id,
       @HeaderParam("Idempotency-Key") String key,
-      @NotNull(message = SapApi.BODY) Because said) {
+      @NotNull(message = SapApi.BODY) @Valid Because said) {
     return answer(key, said, () -> boiling.reverse(id, said.reason()));
   }
 
@@ -178,7 +186,7 @@ public class BoilsApi {
       @PathParam("id") UUID id,
       @PathParam("part") UUID part,
       @HeaderParam("Idempotency-Key") String key,
-      @NotNull(message = SapApi.BODY) Because said) {
+      @NotNull(message = SapApi.BODY) @Valid Because said) {
     return answer(key, said, () -> boiling.reversePart(id, part, said.reason()));
   }
 

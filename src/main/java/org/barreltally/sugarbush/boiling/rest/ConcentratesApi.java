@@ -1,5 +1,6 @@
 package org.barreltally.sugarbush.boiling.rest;
 
+import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -17,6 +18,8 @@ import org.barreltally.sugarbush.boiling.Concentrate;
 import org.barreltally.sugarbush.boiling.Concentrates;
 import org.barreltally.sugarbush.boiling.MakeConcentrate;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Asked;
+import org.barreltally.web.Because;
 import org.barreltally.web.MaybeOnce;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -67,7 +70,12 @@ public class ConcentratesApi {
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
     return page.page(
-        concentrates.list(Asked.season(season), Asked.after(page), page.limit() + 1).stream()
+        concentrates
+            .list(
+                Asked.year(season, "season"),
+                page.after(UUID::fromString).orElse(null),
+                page.limit() + 1)
+            .stream()
             .map(ConcentrateView::of)
             .toList(),
         view -> view.id().toString());
@@ -98,7 +106,7 @@ public class ConcentratesApi {
   public Response reverse(
       @PathParam("id") UUID id,
       @HeaderParam("Idempotency-Key") String key,
-      @NotNull(message = SapApi.BODY) Because said) {
+      @NotNull(message = SapApi.BODY) @Valid Because said) {
     return maybeOnce.answer(key, said, () -> created(concentrates.reverse(id, said.reason())));
   }
 

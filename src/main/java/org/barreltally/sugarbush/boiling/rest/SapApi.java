@@ -1,5 +1,6 @@
 package org.barreltally.sugarbush.boiling.rest;
 
+import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -17,6 +18,8 @@ import org.barreltally.sugarbush.boiling.GatherSap;
 import org.barreltally.sugarbush.boiling.SapGathered;
 import org.barreltally.sugarbush.boiling.SapLog;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Asked;
+import org.barreltally.web.Because;
 import org.barreltally.web.MaybeOnce;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -68,7 +71,12 @@ public class SapApi {
       @QueryParam("after") String after) {
     PageRequest page = PageRequest.of(limit, after);
     return page.page(
-        sap.list(Asked.season(season), Asked.after(page), page.limit() + 1).stream()
+        sap
+            .list(
+                Asked.year(season, "season"),
+                page.after(UUID::fromString).orElse(null),
+                page.limit() + 1)
+            .stream()
             .map(SapView::of)
             .toList(),
         view -> view.id().toString());
@@ -99,7 +107,7 @@ public class SapApi {
   public Response reverse(
       @PathParam("id") UUID id,
       @HeaderParam("Idempotency-Key") String key,
-      @NotNull(message = BODY) Because said) {
+      @NotNull(message = BODY) @Valid Because said) {
     return maybeOnce.answer(key, said, () -> created(sap.reverse(id, said.reason())));
   }
 

@@ -17,6 +17,7 @@ import org.barreltally.refusal.InvalidField;
 import org.barreltally.sugarbush.boiling.DrawOffTemperatures;
 import org.barreltally.sugarbush.boiling.Production;
 import org.barreltally.sugarbush.boiling.SapLog;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -76,13 +77,13 @@ public class SugarhouseApi {
       @Parameter(description = "Of the syrup wanted; the least allowed if left out")
           @QueryParam("brix")
           String brix) {
-    BigDecimal air = Asked.number(pressure, "pressure");
-    BigDecimal boils = Asked.number(water, "water");
+    BigDecimal air = Asked.decimal(pressure, "pressure");
+    BigDecimal boils = Asked.decimal(water, "water");
     return DrawOffTemperatureView.of(
         temperatures.of(
             air == null ? null : new Pressure(air, PressureUnit.of(unit)),
             boils == null ? null : Quantity.of(boils, temperature(waterUnit)),
-            Asked.number(brix, "brix")));
+            Asked.decimal(brix, "brix")));
   }
 
   private static Unit temperature(String code) {
@@ -138,7 +139,7 @@ public class SugarhouseApi {
   }
 
   private int orThis(String season) {
-    Integer said = Asked.season(season);
+    Integer said = Asked.year(season, "season");
     return said == null ? days.today().getYear() : said;
   }
 }

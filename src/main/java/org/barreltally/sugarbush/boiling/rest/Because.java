@@ -1,4 +1,0 @@
-package org.barreltally.sugarbush.boiling.rest;
-
-/** Why an entry is taken back. */
-public record Because(String reason) {}
