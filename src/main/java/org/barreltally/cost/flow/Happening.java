@@ -7,6 +7,7 @@ import java.util.UUID;
 /**
  * A movement of the book as costs see it.
  *
+ * @param kind of the movement; of one that takes another back, of that
  * @param year it is booked in
  * @param day it happened
  * @param takesBack whether it takes an earlier movement back

@@ -13,7 +13,7 @@ import java.util.UUID;
  *     of their own: the good ones bear it
  */
 public record Making(
-    UUID movement, String kind, LocalDate day, List<Input> inputs, List<Output> outputs) {
+    UUID movement, String kind, int year, LocalDate day, List<Input> inputs, List<Output> outputs) {
 
   public Making {
     inputs = List.copyOf(inputs);

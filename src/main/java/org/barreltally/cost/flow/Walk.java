@@ -112,6 +112,7 @@ public final class Walk {
         new Making(
             happening.id(),
             happening.kind(),
+            happening.year(),
             happening.day(),
             List.of(),
             List.of(new Making.Output(step.goods(), amount, none(), added, value))));
@@ -151,7 +152,9 @@ public final class Walk {
       in(happening, step, Flow.MADE, item.own(), value);
       outputs.add(new Making.Output(item.goods(), item.own(), parts.get(n), added, value));
     }
-    makings.add(new Making(happening.id(), happening.kind(), happening.day(), inputs, outputs));
+    makings.add(
+        new Making(
+            happening.id(), happening.kind(), happening.year(), happening.day(), inputs, outputs));
   }
 
   private void in(Happening happening, OfItem.Step step, Flow flow, long amount, BigDecimal value) {

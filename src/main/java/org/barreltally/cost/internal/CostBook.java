@@ -47,11 +47,12 @@ public class CostBook {
 
   private static final String MOVED =
       """
-      SELECT m.id, m.kind, m.book_year, m.happened_at, m.reverses IS NOT NULL,
+      SELECT m.id, coalesce(u.kind, m.kind), m.book_year, m.happened_at, m.reverses IS NOT NULL,
         i.id, i.lot, i.container, i.grams_each, coalesce(g.grade, i.grade),
         g.recorded_at, CASE WHEN cardinality(l.seasons) = 1 THEN l.seasons[1] END,
         e.place, p.kind, e.amount, min(m.book_year) OVER (PARTITION BY i.lot)
-      FROM movements m JOIN entries e ON e.movement = m.id JOIN items i ON i.id = e.item
+      FROM movements m LEFT JOIN movements u ON u.id = m.reverses
+        JOIN entries e ON e.movement = m.id JOIN items i ON i.id = e.item
         JOIN places p ON p.code = e.place LEFT JOIN lots l ON l.code = i.lot
         LEFT JOIN (SELECT DISTINCT ON (lot) lot, grade, recorded_at FROM lot_gradings
           ORDER BY lot, recorded_at, id) g ON g.lot = i.lot
