@@ -3,14 +3,11 @@ package org.barreltally.cost.rest;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import org.barreltally.cost.CostOfGoods;
 import org.barreltally.cost.Earnings;
-import org.barreltally.cost.LotCost;
-import org.barreltally.cost.LotCosts;
 import org.barreltally.cost.Margins;
 import org.barreltally.cost.StockValue;
 import org.barreltally.cost.StockValues;
@@ -19,34 +16,21 @@ import org.barreltally.web.AskedDay;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 
-/** What lots and gone goods cost, what stock is worth, what was earned. */
+/** What gone goods cost, what stock is worth, what was earned. */
 @Path("/api")
 @Produces(MediaType.APPLICATION_JSON)
 @RolesAllowed({"owner", "bookkeeper"})
 @Tag(name = "Costs")
 public class CostSheetsApi {
 
-  private final LotCosts lots;
   private final CostOfGoods goods;
   private final Earnings earnings;
   private final StockValues values;
 
-  CostSheetsApi(LotCosts lots, CostOfGoods goods, Earnings earnings, StockValues values) {
-    this.lots = lots;
+  CostSheetsApi(CostOfGoods goods, Earnings earnings, StockValues values) {
     this.goods = goods;
     this.earnings = earnings;
     this.values = values;
-  }
-
-  @GET
-  @Path("/lots/{lot}/cost")
-  @Operation(
-      summary = "What a lot and one of its jars cost, with the sums",
-      description =
-          "By specific lot, whatever the year's method. What a run lost (filter, overfill, breakage, shrink) is"
-              + " borne by its good jars and its heel. A parent's own sheet explains its line.")
-  public LotCost lot(@PathParam("lot") String lot) {
-    return lots.of(lot);
   }
 
   @GET
