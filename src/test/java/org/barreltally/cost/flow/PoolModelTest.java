@@ -126,8 +126,7 @@ class PoolModelTest {
       assertEquals(total, parts.stream().reduce(BigDecimal::add).orElseThrow(), "seed " + seed);
       BigDecimal sum = weights.stream().reduce(BigDecimal::add).orElseThrow();
       for (int n = 0; n < lines && sum.signum() > 0; n++) {
-        BigDecimal off =
-            parts.get(n).multiply(sum).subtract(total.multiply(weights.get(n))).abs();
+        BigDecimal off = parts.get(n).multiply(sum).subtract(total.multiply(weights.get(n))).abs();
         assertTrue(off.compareTo(sum.movePointLeft(2)) < 0, "seed " + seed + " " + weights);
       }
     }

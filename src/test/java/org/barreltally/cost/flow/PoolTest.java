@@ -48,8 +48,7 @@ class PoolTest {
     gone = gone.add(out(opening, 20)).add(out(first, 160));
     second.in(210, money("6930.00"));
     assertEquals(money("7260.00"), gone);
-    assertEquals(
-        money("8895.00"), opening.value().add(first.value()).add(second.value()));
+    assertEquals(money("8895.00"), opening.value().add(first.value()).add(second.value()));
   }
 
   private static BigDecimal play(Pool pool) {
