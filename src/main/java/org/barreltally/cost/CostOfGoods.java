@@ -103,12 +103,12 @@ public class CostOfGoods {
     List<Gone> gone = new ArrayList<>();
     byAccount(lines)
         .forEach(
-            (account, its) ->
-                gone.add(
-                    new Gone(
-                        account,
-                        Amount.of(key.container(), amount(its), of.money(value(its))),
-                        null)));
+            (account, its) -> {
+              if (amount(its) != 0 || value(its).signum() != 0) {
+                Money cost = of.money(value(its));
+                gone.add(new Gone(account, Amount.of(key.container(), amount(its), cost), null));
+              }
+            });
     return gone;
   }
 
