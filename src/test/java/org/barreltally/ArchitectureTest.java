@@ -78,6 +78,8 @@ class ArchitectureTest {
           .definedBy(ROOT + "shops..")
           .layer("reconciliation")
           .definedBy(ROOT + "reconciliation..")
+          .layer("cost")
+          .definedBy(ROOT + "cost..")
           .layer("recall")
           .definedBy(ROOT + "recall..")
           .layer("closing")
@@ -189,6 +191,8 @@ class ArchitectureTest {
               "web")
           .whereLayer("reconciliation")
           .mayOnlyBeAccessedByLayers("documents", "start")
+          .whereLayer("cost")
+          .mayOnlyBeAccessedByLayers("documents", "start")
           .whereLayer("recall")
           .mayOnlyAccessLayers("refusal", "measure", "ledger", "lots", "barrels", "web")
           .whereLayer("closing")
@@ -229,7 +233,7 @@ class ArchitectureTest {
           .matching(
               ROOT
                   + "(settings|ledger|lots|barrels|canning|stock|supplies|bulk|watch|netcontents|sugarbush"
-                  + "|sales|shows|gifts|shares|shops|reconciliation|recall|closing)..")
+                  + "|sales|shows|gifts|shares|shops|reconciliation|cost|recall|closing)..")
           .should()
           .beFreeOfCycles();
 

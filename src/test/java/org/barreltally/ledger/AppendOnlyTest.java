@@ -95,6 +95,9 @@ class AppendOnlyTest {
       count_rounds place
       count_sheet_lines counted
       count_round_ends reason
+      costs note
+      cost_reversals reason
+      cost_methods method
       """;
 
   @Inject DataSource application;
