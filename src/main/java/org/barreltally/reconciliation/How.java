@@ -15,15 +15,19 @@ public enum How {
   CONTENTS(
       "What jars hold over or under their contents, as it was told; known as well as the bench scale"
           + " weighs."),
-  BROKEN_FILLED("Jars broken while filling, counted; right to one jar."),
-  COUNTED_MOVED("Jars counted when they were moved; each posting right to one jar."),
+  BROKEN_FILLED("Jars broken while filling, counted; right to a jar or so."),
+  COUNTED_MOVED(
+      "Jars counted when they were moved; one posting in fifty and one jar in a thousand is taken to be"
+          + " miscounted by one (common practice)."),
   TALLIED(
-      "Sales written down at the table; each right to one jar, and one in fifty may be missed (common"
-          + " practice)."),
-  TOLD_BY_SHOP("What the shop says it sold; each lot right to one jar."),
-  COUNTED_ONCE("Counted by one person; each lot right to one jar."),
-  COUNTED_TWICE("Counted by two people; each lot right to half a jar."),
-  CARRIED("Carried over from the year before, by the book; each lot right to one jar."),
+      "Sales written down at the table; up to one jar in fifty is taken to be missed (common practice)."),
+  TOLD_BY_SHOP("What the shop says it sold."),
+  COUNTED_ONCE(
+      "Counted by one person; one lot in fifty and one jar in a thousand is taken to be miscounted by one"
+          + " (common practice)."),
+  COUNTED_TWICE(
+      "Counted by two people, who are both wrong ten times seldomer than one is (common practice)."),
+  CARRIED("Carried over from the year before, by the book."),
   PRODUCTION("From the boiling."),
   NOT_MEASURED("Nobody measured it: what the book has follows from the rest.");
 

@@ -169,7 +169,7 @@ final class NetworkBuilder {
 
   private void addJars(Moved moved) {
     double each = moved.pieces() == 0 ? 0 : moved.grams() / moved.pieces();
-    double u = each * widths.counted(moved.lines());
+    double u = each * widths.counted(moved.lines(), moved.pieces());
     boolean byDifference =
         switch (moved.kind()) {
           case "shelf-count" -> !told.contains(moved.from());

@@ -1,6 +1,7 @@
 package org.barreltally.reconciliation;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,12 +20,14 @@ final class NodeNames {
   private final Map<String, String> places;
   private final Map<String, String> runs;
 
+  private final Set<String> counted = new HashSet<>();
   private final Map<String, String> pourings = new HashMap<>();
 
   NodeNames(List<String[]> tags, List<String[]> places, List<Made> runs, List<Moved> moved) {
     this.tags = tags.stream().collect(Collectors.toMap(t -> t[0], t -> t[1], (a, b) -> b));
     this.places = places.stream().collect(Collectors.toMap(p -> p[0], p -> p[1]));
     this.runs = runs.stream().collect(Collectors.toMap(m -> "run:" + m.movement(), Made::lot));
+    moved.forEach(m -> counted.addAll(List.of(m.from(), m.to())));
     moved.stream()
         .filter(m -> m.from().startsWith("run:") && m.to().startsWith("bulk:"))
         .forEach(m -> pourings.put(m.from(), m.to().split(":")[1]));
@@ -52,10 +55,16 @@ final class NodeNames {
                   ? "Canning " + runs.get(node)
                   : "Topping up " + barrel(pourings.getOrDefault(node, parts[1]));
           case "jars" ->
-              place(parts[1]) + ", " + parts[2] + (parts[3].equals("c") ? "" : " (not counted)");
+              place(parts[1]) + ", " + parts[2] + (parts[3].equals("c") ? "" : uncounted(node));
           case "out" -> place(parts[1]);
           default -> "Boiling";
         });
+  }
+
+  /** A table is counted when its jars come home; a shelf only if somebody counts it. */
+  private String uncounted(String node) {
+    boolean others = counted.contains(node.substring(0, node.length() - 1) + "c");
+    return others || !isAway(node) ? " (not counted)" : "";
   }
 
   private static String stage(int nth) {

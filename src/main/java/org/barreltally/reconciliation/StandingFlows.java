@@ -2,7 +2,10 @@ package org.barreltally.reconciliation;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.barreltally.measure.Uncertain;
+import org.barreltally.reconciliation.internal.BookFlows.Moved;
 import org.barreltally.reconciliation.internal.BookFlows.Reading;
 import org.barreltally.reconciliation.internal.BookFlows.Stands;
 
@@ -18,10 +21,18 @@ final class StandingFlows {
   private final Widths widths;
   private final SeasonFacts facts;
 
+  /** Nodes at which sales were written down. */
+  private final Set<String> sold;
+
   StandingFlows(NetworkDraft draft, Widths widths, SeasonFacts facts) {
     this.draft = draft;
     this.widths = widths;
     this.facts = facts;
+    this.sold =
+        facts.moved().stream()
+            .filter(moved -> moved.kind().equals("sale"))
+            .map(Moved::from)
+            .collect(Collectors.toSet());
   }
 
   void add() {
@@ -75,30 +86,35 @@ final class StandingFlows {
     String node = stands.node();
     boolean counted = node.endsWith(":c");
     if (Math.abs(stands.opening()) > NOTHING) {
-      draft.add(
-          draft.names().of(node) + ": carried over",
-          null,
-          node,
-          counted
-              ? new Uncertain(stands.opening(), each(stands) * widths.counted(stands.items()))
-              : null,
-          How.CARRIED);
+      Uncertain carried = counted ? new Uncertain(stands.opening(), carriedU(stands)) : null;
+      draft.add(draft.names().of(node) + ": carried over", null, node, carried, How.CARRIED);
     }
     if (counted) {
-      double once = (double) stands.items() - stands.twice();
       draft.add(
           draft.names().of(node) + ": counted",
           node,
           null,
-          new Uncertain(stands.closing(), each(stands) * widths.counted(once, stands.twice())),
-          once == 0 ? How.COUNTED_TWICE : How.COUNTED_ONCE);
-    } else if (stands.closing() > NOTHING) {
+          new Uncertain(stands.closing(), countedU(stands)),
+          stands.twice() == stands.items() ? How.COUNTED_TWICE : How.COUNTED_ONCE);
+    } else if (stands.closing() > NOTHING && !(stands.over() && sold.contains(node))) {
+      // At a table counted home, with its sales written down, what is left by the book is not
+      // there.
       draft.add(draft.names().of(node) + ": still there", node, null, null, How.NOT_MEASURED);
     }
   }
 
-  /** Grams of a jar there. */
-  private double each(Stands stands) {
-    return stands.usual();
+  private double carriedU(Stands stands) {
+    return stands.usual() * widths.counted(stands.items(), stands.opening() / stands.usual());
+  }
+
+  /** Lots counted by one and by two, each with its part of the jars. */
+  private double countedU(Stands stands) {
+    double pieces = stands.closing() / stands.usual();
+    double part = (double) stands.twice() / stands.items();
+    double once = stands.items() - stands.twice();
+    return stands.usual()
+        * Math.hypot(
+            widths.counted(once, pieces * (1 - part)),
+            widths.countedByTwo(stands.twice(), pieces * part));
   }
 }

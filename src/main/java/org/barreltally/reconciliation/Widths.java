@@ -7,8 +7,15 @@ import org.barreltally.measure.Uncertain;
 /** Standard uncertainties of what instruments and counts say, in grams or pieces. */
 record Widths(Instruments instruments) {
 
-  private static final double ONE_JAR = 1;
-  private static final double HALF_A_JAR = 0.5;
+  /** Postings that are off by one jar (common practice). */
+  private static final double MISCOUNTED_LINES = 0.02;
+
+  /** Jars that are counted twice over or passed over (common practice). */
+  private static final double MISCOUNTED_JARS = 0.001;
+
+  /** How much seldomer two people who count apart are both wrong (common practice). */
+  private static final double BY_TWO = 0.1;
+
   private static final double MISSED_SALES = 0.02;
 
   /** A pint of 66.9 °Bx, for jars of which nothing else is known. */
@@ -27,19 +34,19 @@ record Widths(Instruments instruments) {
     return half(instruments.halfWidth(InstrumentKind.BENCH_SCALE));
   }
 
-  /** Pieces: each of so many lines right to one jar. */
-  double counted(double lines) {
-    return half(ONE_JAR) * Math.sqrt(lines);
+  /** Pieces, of so many counted in so many lines: miscounts by one, each on its own, add up. */
+  double counted(double lines, double pieces) {
+    return Math.sqrt(MISCOUNTED_LINES * lines + MISCOUNTED_JARS * Math.abs(pieces));
   }
 
-  /** Pieces: some lines counted by one person, some by two. */
-  double counted(double once, double twice) {
-    return Math.hypot(counted(once), half(HALF_A_JAR) * Math.sqrt(twice));
+  /** Pieces counted by two people. */
+  double countedByTwo(double lines, double pieces) {
+    return counted(lines, pieces) * Math.sqrt(BY_TWO);
   }
 
   /** Grams of a jar nobody weighed. */
   double usualJar() {
-    return USUAL_JAR_GRAMS * counted(1);
+    return USUAL_JAR_GRAMS * counted(1, 1);
   }
 
   /** Of what was written down at a table. */

@@ -26,6 +26,10 @@ final class LeastSquares {
   private final Elimination unmeasured;
   private final RealMatrix a;
   private final OrthonormalRows rows;
+
+  /** By value, how far its adjustment moves with each contradiction. */
+  private final RealMatrix moves;
+
   private final RealVector contradiction;
   private final RealVector reconciled;
 
@@ -35,6 +39,7 @@ final class LeastSquares {
     this.root = root;
     this.measured = new ArrayRealVector(measured);
     this.rows = OrthonormalRows.of(unmeasured.project(a).multiply(root));
+    this.moves = root.multiply(rows.basis());
     RealVector scaled = solveLower(root, this.measured);
     this.contradiction = rows.basis().preMultiply(scaled);
     RealVector once = scaled.subtract(rows.basis().operate(contradiction));
@@ -92,13 +97,13 @@ final class LeastSquares {
 
   /** Standard uncertainty of the adjustment of a value; 0 where nothing checks it. */
   double adjustmentU(int j) {
-    return rows.basis().preMultiply(root.getRowVector(j)).getNorm();
+    return moves.getRowVector(j).getNorm();
   }
 
   /** Standard uncertainty of a reconciled value. */
   double reconciledU(int j) {
     RealVector row = root.getRowVector(j);
-    double adjusted = rows.basis().preMultiply(row).getNorm();
+    double adjusted = adjustmentU(j);
     return Math.sqrt(Math.max(0, row.dotProduct(row) - adjusted * adjusted));
   }
 
@@ -110,6 +115,9 @@ final class LeastSquares {
 
   /** What a measured value that is one too high adds to the contradictions. */
   double[] biasOf(int j) {
+    if (root instanceof DiagonalMatrix diagonal) {
+      return rows.basis().getRowVector(j).mapDivide(diagonal.getEntry(j, j)).toArray();
+    }
     RealVector unit = new ArrayRealVector(root.getRowDimension());
     unit.setEntry(j, 1);
     return rows.basis().preMultiply(solveLower(root, unit)).toArray();

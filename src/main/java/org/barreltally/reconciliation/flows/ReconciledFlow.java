@@ -10,7 +10,8 @@ package org.barreltally.reconciliation.flows;
  * @param standardized the adjustment by its standard uncertainty; null if nothing checks it
  * @param checked how much of the measurement's variance the others check, 0 to 1; null if nobody
  *     measured it
- * @param suspect whether it alone is adjusted by more than the critical value
+ * @param suspect whether it is one way to read a suspect; a flow beside a wrong one may be adjusted
+ *     far without being one
  */
 public record ReconciledFlow(
     Flow flow,

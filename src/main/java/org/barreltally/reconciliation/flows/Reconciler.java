@@ -24,13 +24,13 @@ public final class Reconciler {
     List<Suspicion> suspicions = suspicions(network, measured, squares);
     GrossErrors errors =
         suspicions.isEmpty() ? null : new GrossErrors(squares.contradiction(), suspicions);
-    Double critical = errors == null ? null : errors.critical();
+    List<Suspect> suspects = errors == null ? List.of() : errors.find();
     return new Reconciled(
-        flows(network, measured, unmeasured, squares, critical),
+        flows(network, squares, suspects),
         nodes(network),
         GlobalTest.of(squares.objective(), squares.redundancy()),
-        critical,
-        errors == null ? List.of() : errors.find());
+        errors == null ? null : errors.critical(),
+        suspects);
   }
 
   private static List<Suspicion> suspicions(
@@ -51,11 +51,7 @@ public final class Reconciler {
   }
 
   private static List<ReconciledFlow> flows(
-      FlowNetwork network,
-      List<Flow> measured,
-      List<Flow> unmeasured,
-      LeastSquares squares,
-      Double critical) {
+      FlowNetwork network, LeastSquares squares, List<Suspect> suspects) {
     double[] reconciled = squares.reconciled();
     double[] found = squares.unmeasured();
     List<ReconciledFlow> flows = new ArrayList<>();
@@ -64,14 +60,14 @@ public final class Reconciler {
     for (Flow flow : network.flows()) {
       flows.add(
           flow.isMeasured()
-              ? checked(flow, nextMeasured, reconciled[nextMeasured++], squares, critical)
+              ? checked(flow, nextMeasured, reconciled[nextMeasured++], squares, suspects)
               : found(flow, nextUnmeasured, found[nextUnmeasured++], squares));
     }
     return flows;
   }
 
   private static ReconciledFlow checked(
-      Flow flow, int j, double reconciled, LeastSquares squares, Double critical) {
+      Flow flow, int j, double reconciled, LeastSquares squares, List<Suspect> suspects) {
     double part = squares.checked(j);
     if (part <= UNCHECKED) {
       double u = Math.sqrt(flow.variance());
@@ -87,7 +83,7 @@ public final class Reconciler {
         u,
         standardized,
         Math.min(1, part),
-        Math.abs(standardized) > critical);
+        suspects.stream().anyMatch(suspect -> suspect.names(flow.name())));
   }
 
   private static ReconciledFlow found(Flow flow, int j, double value, LeastSquares squares) {

@@ -13,7 +13,9 @@ import java.util.function.Function;
  *
  * <p>Nodes are {@code run:} and a movement that turns one thing into another, {@code bulk:}, a lot
  * and how often it was weighed again before, {@code jars:}, a place, a size and whether its lot was
- * counted there in the year ({@code c} or {@code n}), and {@code out:} with a place outside.
+ * counted there in the year ({@code c} or {@code n}), and {@code out:} with a place outside. What a
+ * movement moves of one item from several places to several is parted in proportion, which keeps
+ * each place's sum.
  */
 @ApplicationScoped
 public class BookFlows {
@@ -42,9 +44,16 @@ public class BookFlows {
    * @param usual grams of one jar there; 1 for syrup
    * @param items how many lots
    * @param twice how many of them two people counted, the last time in the year
+   * @param over whether it is the table of a show that was counted home
    */
   public record Stands(
-      String node, double opening, double closing, double usual, long items, long twice) {}
+      String node,
+      double opening,
+      double closing,
+      double usual,
+      long items,
+      long twice,
+      boolean over) {}
 
   /**
    * A reading of the syrup of a lot.
@@ -110,19 +119,28 @@ public class BookFlows {
             SELECT s.id AS movement, s.kind, e.item, e.amount::float8 AS amount, t.container, t.grams,
               e.balance_after = 0 AS emptied,
               sum(greatest(e.amount, 0)) OVER (PARTITION BY s.id, e.item)::float8 AS whole,
+              CASE WHEN bool_or(p.kind = 'conversion') OVER (PARTITION BY s.id)
+                THEN 'run:' || s.id END AS run,
               CASE p.kind WHEN 'conversion' THEN 'run:' || s.id WHEN 'outside' THEN 'out:' || p.code
                 ELSE CASE WHEN t.container IS NULL THEN 'bulk:' || t.lot || ':' || (SELECT count(*)
                     FROM again a WHERE a.lot = t.lot AND a.recorded_at <= s.recorded_at)
                   ELSE %s END END AS node
             FROM season s JOIN entries e ON e.movement = s.id JOIN thing t ON t.id = e.item
               JOIN places p ON p.code = e.place
-              LEFT JOIN known k ON k.place = e.place AND k.container = t.container AND k.lot = t.lot)
-          SELECT f.node AS a, t.node AS b, f.kind, sum(-f.amount * t.amount / f.whole * f.grams) AS grams,
-            sum(CASE WHEN f.container IS NULL THEN 0 ELSE -f.amount * t.amount / f.whole END) AS pieces,
-            count(*) AS lines, bool_or(f.emptied) AS emptied
-          FROM told f JOIN told t ON t.movement = f.movement AND t.item = f.item AND t.amount > 0
-          WHERE f.amount < 0 AND f.node <> t.node
-          GROUP BY 1, 2, 3 ORDER BY 1, 2, 3
+              LEFT JOIN known k ON k.place = e.place AND k.container = t.container AND k.lot = t.lot),
+          pairs AS (
+            SELECT f.node AS a, t.node AS b, f.kind, -f.amount * t.amount / f.whole * f.grams AS grams,
+              CASE WHEN f.container IS NULL THEN 0 ELSE -f.amount * t.amount / f.whole END AS pieces,
+              f.emptied
+            FROM told f JOIN told t ON t.movement = f.movement AND t.item = f.item AND t.amount > 0
+            WHERE f.run IS NULL AND f.amount < 0
+            UNION ALL
+            SELECT CASE WHEN amount < 0 THEN node ELSE run END, CASE WHEN amount < 0 THEN run ELSE node END,
+              kind, abs(amount) * grams, CASE WHEN container IS NULL THEN 0 ELSE abs(amount) END, emptied
+            FROM told WHERE run IS NOT NULL)
+          SELECT a, b, kind, sum(grams) AS grams, sum(pieces) AS pieces, count(*) AS lines,
+            bool_or(emptied) AS emptied
+          FROM pairs WHERE a <> b GROUP BY 1, 2, 3 ORDER BY 1, 2, 3
           """
               .formatted(JARS);
 
@@ -137,7 +155,8 @@ public class BookFlows {
           now AS (SELECT place, item, amount FROM balances WHERE standing_at IS NOT NULL),
           standing AS (
             SELECT CASE WHEN t.container IS NULL THEN 'bulk:' || t.lot ELSE %s END AS node, t.grams,
-              t.container, k.twice, coalesce(b.amount, 0) - coalesce(a.later, 0) AS closing,
+              t.container, k.twice, EXISTS (SELECT 1 FROM shows h WHERE h.code = p.code
+                AND h.state IN ('closed', 'settled')) AS over, coalesce(b.amount, 0) - coalesce(a.later, 0) AS closing,
               coalesce(b.amount, 0) - coalesce(a.later, 0) - coalesce(a.within, 0) AS opening
             FROM now b FULL JOIN after a ON a.place = b.place AND a.item = b.item
               JOIN places p ON p.code = coalesce(b.place, a.place)
@@ -145,7 +164,7 @@ public class BookFlows {
               LEFT JOIN known k ON k.place = p.code AND k.container = t.container AND k.lot = t.lot
             WHERE p.kind IN ('home', 'out'))
           SELECT node, sum(opening * grams) AS opening, sum(closing * grams) AS closing,
-            avg(grams) AS usual,
+            avg(grams) AS usual, bool_or(over) AS over,
             count(*) AS items, count(*) FILTER (WHERE twice) AS twice
           FROM standing WHERE opening <> 0 OR closing <> 0 OR twice IS NOT NULL GROUP BY 1 ORDER BY 1
           """
@@ -217,7 +236,8 @@ public class BookFlows {
                 number(row, "closing"),
                 number(row, "usual"),
                 row.get("items", Number.class).longValue(),
-                row.get("twice", Number.class).longValue()));
+                row.get("twice", Number.class).longValue(),
+                row.get("over", Boolean.class)));
   }
 
   public List<Reading> readings(Period period) {

@@ -41,7 +41,7 @@ public class ReconciliationApi {
     return ReconciliationView.of(balances.of(year(season), lot));
   }
 
-  private static int year(String text) {
+  static int year(String text) {
     if (text == null || !text.matches("(19|2\\d)\\d\\d")) {
       throw new InvalidField("season", "Give the year, for example 2026.");
     }
