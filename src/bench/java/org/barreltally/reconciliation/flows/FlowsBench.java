@@ -1,5 +1,7 @@
 package org.barreltally.reconciliation.flows;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -11,6 +13,8 @@ import java.util.Random;
  */
 public final class FlowsBench {
 
+  private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
   private FlowsBench() {}
 
   public static void main(String[] arguments) {
@@ -18,17 +22,20 @@ public final class FlowsBench {
       FlowNetwork network = network(size, new Random(size));
       double[] ms = new double[size == 200 ? 100 : 10];
       Reconciled last = null;
+      double cpu = 0;
       for (int n = 0; n < ms.length; n++) {
         long begin = System.nanoTime();
+        long cpuBegin = THREADS.getCurrentThreadCpuTime();
         last = Reconciler.reconcile(network);
         ms[n] = (System.nanoTime() - begin) / 1e6;
+        cpu = (THREADS.getCurrentThreadCpuTime() - cpuBegin) / 1e6;
       }
       double first = ms[0];
       double[] warm = Arrays.copyOfRange(ms, ms.length / 2, ms.length);
       Arrays.sort(warm);
       System.out.printf(
           "%d flows, %d nodes, %d unmeasured, %d degrees of freedom, %d suspects:"
-              + " first %.1f ms, then median %.1f ms, slowest %.1f ms%n",
+              + " first %.1f ms, then median %.1f ms, slowest %.1f ms; %.1f ms of processor the last time%n",
           size,
           network.nodes().size(),
           network.flows().stream().filter(flow -> !flow.isMeasured()).count(),
@@ -36,7 +43,8 @@ public final class FlowsBench {
           last.suspects().size(),
           first,
           warm[warm.length / 2],
-          warm[warm.length - 1]);
+          warm[warm.length - 1],
+          cpu);
     }
   }
 

@@ -38,7 +38,7 @@ final class LeastSquares {
     this.unmeasured = unmeasured;
     this.root = root;
     this.measured = new ArrayRealVector(measured);
-    this.rows = OrthonormalRows.of(unmeasured.project(a).multiply(root));
+    this.rows = OrthonormalRows.of(times(unmeasured.project(a), root));
     this.moves = root.multiply(rows.basis());
     RealVector scaled = solveLower(root, this.measured);
     this.contradiction = rows.basis().preMultiply(scaled);
@@ -147,6 +147,13 @@ final class LeastSquares {
     RealVector row = root.preMultiply(a.preMultiply(unmeasured.rowOfInverse(j)));
     double adjusted = rows.basis().preMultiply(row).getNorm();
     return Math.sqrt(Math.max(0, row.dotProduct(row) - adjusted * adjusted));
+  }
+
+  private static RealMatrix times(RealMatrix matrix, RealMatrix root) {
+    // A diagonal matrix would be multiplied like any other.
+    return root instanceof DiagonalMatrix diagonal
+        ? diagonal.multiply(matrix.transpose()).transpose()
+        : matrix.multiply(root);
   }
 
   private static RealVector solveLower(RealMatrix lower, RealVector right) {

@@ -126,7 +126,10 @@ final class PivotedQr {
     for (int k = 0; k < rank; k++) {
       double[] unit = new double[rows];
       unit[k] = 1;
-      basis.setColumn(k, turnBack(unit));
+      for (int step = k; step >= 0; step--) { // later ones find nothing to turn
+        reflect(step, unit);
+      }
+      basis.setColumn(k, unit);
     }
     return basis;
   }
