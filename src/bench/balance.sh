@@ -5,9 +5,10 @@
 here=$(cd "$(dirname "$0")" && pwd)
 many=${ENTRIES:-1000000}
 begin
-for n in 1 2 3; do barrel "R-1-$n" 80000; done
+barrel R-1 440
 pass=$(token)
-wrk -t1 -c1 -d2 -s "$here/run.lua" "$address" -- "$pass" 1 >/dev/null
+post /api/canning/runs '{"on": "2026-06-20", "draws": [{"barrel": "R-1", "all": true}], "fillTemperature": {"value": 185, "unit": "degF"},
+  "fills": [{"container": "PT", "count": 315}], "transmittance": 61, "taste": "clean"}' >/dev/null
 sheet=$(psql "$(database)" -Atc "SELECT sheet FROM canning_runs LIMIT 1")
 psql -q "$(database | sed s/user=barreltally/user=postgres/)" -v ON_ERROR_STOP=1 -v lots=$((many / 22)) -v "sheet=$sheet" -f "$here/history.sql" >/dev/null
 psql "$(database)" -Atc "SELECT count(*) || ' entries' FROM entries"
