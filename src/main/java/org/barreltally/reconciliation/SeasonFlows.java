@@ -11,6 +11,7 @@ import org.barreltally.reconciliation.flows.NetworkTooLarge;
 import org.barreltally.reconciliation.flows.Reconciler;
 import org.barreltally.reconciliation.internal.BookFlows;
 import org.barreltally.reconciliation.internal.Period;
+import org.barreltally.reconciliation.internal.PlanForYears;
 import org.barreltally.settings.FarmSettings;
 
 /** Reconciles a season's weighings, readings and counts with each other. */
@@ -21,10 +22,16 @@ public class SeasonFlows {
   private final FarmSettings settings;
   private final Days days;
   private final Instance<ProductionSums> productions;
+  private final PlanForYears plan;
 
   SeasonFlows(
-      BookFlows book, FarmSettings settings, Days days, Instance<ProductionSums> productions) {
+      BookFlows book,
+      FarmSettings settings,
+      Days days,
+      Instance<ProductionSums> productions,
+      PlanForYears plan) {
     this.book = book;
+    this.plan = plan;
     this.settings = settings;
     this.days = days;
     this.productions = productions;
@@ -37,6 +44,7 @@ public class SeasonFlows {
    */
   @Transactional
   public SeasonReconciled of(int season) {
+    plan.begin();
     Period period =
         new Period(
             season,
