@@ -6,13 +6,14 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import org.barreltally.cost.CostMethod;
 import org.barreltally.cost.CostOfGoods;
 import org.barreltally.cost.Earnings;
 import org.barreltally.cost.Margins;
 import org.barreltally.cost.StockValue;
 import org.barreltally.cost.StockValues;
 import org.barreltally.cost.YearCost;
-import org.barreltally.web.AskedDay;
+import org.barreltally.web.Asked;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 
@@ -42,7 +43,9 @@ public class CostSheetsApi {
               + " containers + late = gone + closing, to the cent. Of a closed year it says the same for ever."
               + " Your tax preparer decides.")
   public YearCost goods(@QueryParam("year") String year, @QueryParam("method") String method) {
-    return goods.of(AskedYear.year(year), AskedYear.method(method));
+    return goods.of(
+        Asked.yearGiven(year, "year"),
+        Asked.oneOf(CostMethod.values(), CostMethod::code, method, "method"));
   }
 
   @GET
@@ -54,8 +57,8 @@ public class CostSheetsApi {
               + " year in which its first jars went. Your tax preparer decides.")
   public Margins margins(@QueryParam("year") String year, @QueryParam("by") String by) {
     return earnings.of(
-        AskedYear.year(year),
-        AskedYear.word(by, "by", Margins.By.values(), Margins.By::code, false));
+        Asked.yearGiven(year, "year"),
+        Asked.oneGiven(Margins.By.values(), Margins.By::code, by, "by"));
   }
 
   @GET
@@ -67,6 +70,7 @@ public class CostSheetsApi {
               + " year or the one asked for; today where no day is given. A day of a closed year says the same"
               + " for ever: what was booked later does not count. Your tax preparer decides.")
   public StockValue value(@QueryParam("on") String on, @QueryParam("method") String method) {
-    return values.on(AskedDay.of(on, "on"), AskedYear.method(method));
+    return values.on(
+        Asked.day(on, "on"), Asked.oneOf(CostMethod.values(), CostMethod::code, method, "method"));
   }
 }

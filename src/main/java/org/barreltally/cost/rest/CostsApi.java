@@ -18,6 +18,7 @@ import org.barreltally.cost.Cost;
 import org.barreltally.cost.Costs;
 import org.barreltally.cost.EnterCost;
 import org.barreltally.web.Answer;
+import org.barreltally.web.Asked;
 import org.barreltally.web.Once;
 import org.barreltally.web.Page;
 import org.barreltally.web.PageRequest;
@@ -61,9 +62,7 @@ public class CostsApi {
     PageRequest page = PageRequest.of(limit, after);
     return page.page(
         costs.list(
-            year == null ? null : Integer.valueOf(AskedYear.year(year)),
-            page.after(UUID::fromString).orElse(null),
-            page.limit() + 1),
+            Asked.year(year, "year"), page.after(UUID::fromString).orElse(null), page.limit() + 1),
         cost -> cost.id().toString());
   }
 

@@ -39,7 +39,7 @@ public class Boils {
   }
 
   /** All that count of a season. */
-  List<Boil> counting(int season) {
+  public List<Boil> counting(int season) {
     return whole(log.counting(EntryKind.BOIL, season));
   }
 
