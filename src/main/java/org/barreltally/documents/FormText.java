@@ -47,7 +47,7 @@ public record FormText(Paper paper, String title, List<Part> parts) {
   public record Row(Type type, boolean ruled, List<Cell> cells) {
 
     /** A row whose cells a refusal names alike. */
-    static Row of(Type type, boolean ruled, String field, String... texts) {
+    public static Row of(Type type, boolean ruled, String field, String... texts) {
       return new Row(type, ruled, Stream.of(texts).map(text -> new Cell(field, text)).toList());
     }
   }

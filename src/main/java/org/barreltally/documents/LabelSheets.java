@@ -65,7 +65,7 @@ public class LabelSheets implements LabelSheetRule {
   }
 
   /** The paper of the maker's usual sheets, on which other papers are drawn as well. */
-  Paper usualPaper(Maker maker) {
+  public Paper usualPaper(Maker maker) {
     String sheet = maker.labelSheet() == null ? LabelSheet.USUAL : maker.labelSheet();
     return named(sheet, "sheet").paper();
   }

@@ -28,7 +28,7 @@ public record Maker(
   }
 
   /** The maker as it was set at an instant, so that a paper printed again says what it said. */
-  static Maker at(Instant printed, FarmSettings settings) {
+  public static Maker at(Instant printed, FarmSettings settings) {
     MakerSettings said = settings.at(printed).said();
     return new Maker(
         said.maker(),

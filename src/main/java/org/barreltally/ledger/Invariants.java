@@ -35,7 +35,8 @@ public class Invariants {
           "gift-promises-are-reserved",
           "gift-jars-are-moved",
           "recalled-lots-are-held",
-          "closed-years-stand");
+          "closed-years-stand",
+          "log-entries-are-whole");
 
   /** An invariant and the rows that break it; none when it holds. */
   public record Finding(String name, List<Map<String, Object>> violations) {}

@@ -6,6 +6,13 @@ import org.barreltally.refusal.InvalidField;
 public final class Sap {
   private static final double RULE_OF_86 = 86;
 
+  // The revision of the rule: numerators for syrup of these °Brix, and what is taken off.
+  private static final double LIGHT_BRIX = 66.0;
+  private static final double LIGHT_NUMERATOR = 87.1;
+  private static final double HEAVY_BRIX = 66.9;
+  private static final double HEAVY_NUMERATOR = 88.2;
+  private static final double TAKEN_OFF = 0.32;
+
   private Sap() {}
 
   /**
@@ -26,6 +33,28 @@ public final class Sap {
   public static double ruleOf86(double sapBrix) {
     checkSugar(sapBrix);
     return RULE_OF_86 / sapBrix;
+  }
+
+  /**
+   * The revised rule of thumb: numerator / X − 0.32, X the °Brix of the sap. Source: Perkins and
+   * Isselhardt, University of Vermont Proctor Maple Research Center, as reported by farm press and
+   * a maker.
+   *
+   * @param syrupBrix see {@link #revisedNumerator}
+   */
+  public static double revisedRule(double sapBrix, double syrupBrix) {
+    checkSugar(sapBrix);
+    return revisedNumerator(syrupBrix) / sapBrix - TAKEN_OFF;
+  }
+
+  /**
+   * Its numerator: 87.1 for syrup of 66.0 °Bx and 88.2 for 66.9, as published; a straight line
+   * between (our own), and the nearer one below and above.
+   */
+  public static double revisedNumerator(double syrupBrix) {
+    double share = (syrupBrix - LIGHT_BRIX) / (HEAVY_BRIX - LIGHT_BRIX);
+    double within = Math.max(0, Math.min(1, share));
+    return LIGHT_NUMERATOR + within * (HEAVY_NUMERATOR - LIGHT_NUMERATOR);
   }
 
   private static void checkSugar(double sapBrix) {

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import org.barreltally.lots.Lots;
 import org.barreltally.reconciliation.internal.BookSums;
+import org.barreltally.reconciliation.internal.PlanForYears;
 
 /** Balances of a year, for all lots or one. */
 @ApplicationScoped
@@ -11,10 +12,12 @@ public class Balances {
 
   private final BookSums sums;
   private final Lots lots;
+  private final PlanForYears plan;
 
-  Balances(BookSums sums, Lots lots) {
+  Balances(BookSums sums, Lots lots, PlanForYears plan) {
     this.sums = sums;
     this.lots = lots;
+    this.plan = plan;
   }
 
   /**
@@ -28,6 +31,7 @@ public class Balances {
     if (lot != null) {
       lots.named(lot, "lot");
     }
+    plan.begin();
     return Balance.of(
         season,
         lot,

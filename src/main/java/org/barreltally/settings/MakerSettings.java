@@ -26,7 +26,8 @@ public record MakerSettings(
     String labelSheet,
     String publicAddress,
     Integer bestByMonths,
-    SupplyShortage suppliesRule) {
+    SupplyShortage suppliesRule,
+    SugarhouseSettings sugarhouse) {
 
   /**
    * What a fresh installation knows. Packing guides ask for 180 °F or more at capping (Ontario
@@ -46,7 +47,8 @@ public record MakerSettings(
           null,
           null,
           null,
-          SupplyShortage.WARN);
+          SupplyShortage.WARN,
+          SugarhouseSettings.USUAL);
 
   public MakerSettings {
     address = List.copyOf(address);
@@ -67,7 +69,8 @@ public record MakerSettings(
         unlessTakenAway(change.labelSheet(), labelSheet, ""),
         unlessTakenAway(change.publicAddress(), publicAddress, ""),
         unlessTakenAway(change.bestByMonths(), bestByMonths, 0),
-        either(change.suppliesRule(), suppliesRule));
+        either(change.suppliesRule(), suppliesRule),
+        change.sugarhouse() == null ? sugarhouse : sugarhouse.with(change.sugarhouse()));
   }
 
   private static <T> T either(T change, T now) {

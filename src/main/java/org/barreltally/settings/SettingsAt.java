@@ -33,4 +33,9 @@ public record SettingsAt(
   public NetContentsRegime netContentsRegime() {
     return said.netContentsRegime();
   }
+
+  /** How well sap, air and draw-off are known. */
+  public SugarhouseSettings sugarhouse() {
+    return said.sugarhouse();
+  }
 }

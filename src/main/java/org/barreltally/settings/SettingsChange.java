@@ -33,4 +33,5 @@ public record SettingsChange(
     String publicAddress,
     Integer bestByMonths,
     SupplyShortage suppliesRule,
+    SugarhouseSettings sugarhouse,
     Instant validFrom) {}

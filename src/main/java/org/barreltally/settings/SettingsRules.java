@@ -55,6 +55,7 @@ final class SettingsRules {
         "validFrom",
         "Give an instant before the year 3000, or leave it out to change from now on.");
     rules.errors.addAll(InstrumentRules.errors(change.instruments()));
+    rules.errors.addAll(SugarhouseRules.errors(change.sugarhouse()));
     if (!rules.errors.isEmpty()) {
       throw new InvalidField(rules.errors);
     }
@@ -78,7 +79,10 @@ final class SettingsRules {
             change.labelSheet(),
             change.publicAddress(),
             change.bestByMonths(),
-            change.suppliesRule())
+            change.suppliesRule(),
+            change.sugarhouse() == null || change.sugarhouse().saysNothing()
+                ? null
+                : change.sugarhouse())
         .allMatch(Objects::isNull);
   }
 

@@ -6,6 +6,7 @@ import io.quarkus.smallrye.openapi.OpenApiFilter;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.OASFilter;
@@ -19,13 +20,14 @@ import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 /**
  * Puts answers of the invented season into the description, so that every operation shows an
  * example. They lie in {@code openapi/examples.json} by method and path; a key that ends in {@code
- * request} is an example of what is sent.
+ * request} is an example of what is sent, one that ends in {@code text/csv} of a list as CSV.
  */
 @OpenApiFilter(OpenApiFilter.RunStage.BUILD)
 public class AnswerExamples implements OASFilter {
 
   private static final String FILE = "openapi/examples.json";
   private static final String JSON = "application/json";
+  private static final String CSV = "text/csv";
 
   @Override
   public void filterOpenAPI(OpenAPI description) {
@@ -43,14 +45,17 @@ public class AnswerExamples implements OASFilter {
       JsonNode examples, PathItem.HttpMethod method, String path, Operation operation) {
     String key = method.name() + " " + path;
     if (examples.has(key + " request")) {
-      put(operation.getRequestBody().getContent(), examples.get(key + " request"));
+      put(operation.getRequestBody().getContent(), JSON, examples.get(key + " request"));
     }
-    if (examples.has(key)) {
-      operation.getResponses().getAPIResponses().entrySet().stream()
-          .filter(answer -> answer.getKey().startsWith("2"))
-          .map(Map.Entry::getValue)
-          .findFirst()
-          .ifPresent(answer -> put(contentOf(answer), examples.get(key)));
+    for (String form : List.of(JSON, CSV)) {
+      String answered = form.equals(JSON) ? key : key + " " + form;
+      if (examples.has(answered)) {
+        operation.getResponses().getAPIResponses().entrySet().stream()
+            .filter(answer -> answer.getKey().startsWith("2"))
+            .map(Map.Entry::getValue)
+            .findFirst()
+            .ifPresent(answer -> put(contentOf(answer), form, examples.get(answered)));
+      }
     }
   }
 
@@ -61,13 +66,13 @@ public class AnswerExamples implements OASFilter {
     return answer.getContent();
   }
 
-  private static void put(Content content, JsonNode example) {
-    MediaType type = content.getMediaType(JSON);
+  private static void put(Content content, String form, JsonNode example) {
+    MediaType type = content.getMediaType(form);
     if (type == null) {
       type = OASFactory.createMediaType();
-      content.addMediaType(JSON, type);
+      content.addMediaType(form, type);
     }
-    type.setExample(example);
+    type.setExample(example.isTextual() ? example.textValue() : example);
   }
 
   private static JsonNode read() {

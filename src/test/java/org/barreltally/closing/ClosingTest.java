@@ -21,6 +21,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.barreltally.BookRows;
+import org.barreltally.documents.Page;
 import org.barreltally.people.PersonFixture;
 import org.barreltally.stock.ShelfFixture;
 import org.junit.jupiter.api.Test;
@@ -55,6 +56,10 @@ class ClosingTest {
     assertEquals(30.0, book.getDouble("takings[0].amount.amount"), 0.001);
     assertEquals("farm", book.getString("takings[0].channel"));
 
+    String paper = seasonBook(1903);
+    assertTrue(paper.contains("The year was closed on "), paper);
+    assertTrue(paper.contains("farm 1 2 30.00 USD"), paper);
+
     // A sale of August 1903 is told now, the first one is taken back, the shelf of December
     // counted.
     String late = sells(lot, "1903-08-02T15:00:00Z", 3);
@@ -72,7 +77,13 @@ class ClosingTest {
         .body("late", equalTo(true))
         .body("bookYear", equalTo(1904));
 
+    posts("/api/lots/" + lot + "/hold", "{'reason': 'Told after the closing'}");
+    posts("/api/lots/" + lot + "/regrade", "{'transmittance': 30, 'taste': 'clean'}");
+
     assertEquals(told, reads("/api/years/1903/book").extract().asString());
+    assertEquals(paper, seasonBook(1903), "what came late is not in the book of the closed year");
+    String after = seasonBook(1904);
+    assertTrue(after.contains("1903-08-01 1903 Never paid"), after);
     reads("/api/years/1904/late-facts")
         .body("items.size()", equalTo(3))
         .body("items.late", equalTo(List.of(true, true, true)))
@@ -92,6 +103,16 @@ class ClosingTest {
     shelf.assertBookIsWhole();
     only_the_owner_closes();
     postings_in_flight_are_in_the_year_or_late_and_none_is_lost();
+  }
+
+  /** Its words, without when it was drawn and which backups lay there then. */
+  private static String seasonBook(int year) {
+    try {
+      String text = Page.text(reads("/api/season-book.pdf?season=" + year).extract().asByteArray());
+      return text.replaceAll("Drawn on .*", "").replaceAll("(?s)Unlike the rest.*", "");
+    } catch (java.io.IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
   }
 
   private void only_the_owner_closes() {

@@ -82,6 +82,11 @@ class AppendOnlyTest {
       lease_deliveries note
       lease_closings credit
       lease_carries into_lease
+      sugarhouse_entries season
+      sugarhouse_amounts tank
+      sugarhouse_reversals reason
+      own_bushes name
+      own_bush_taps taps
       recalls reason
       recall_lots lot
       recall_ends reason
@@ -90,6 +95,9 @@ class AppendOnlyTest {
       count_rounds place
       count_sheet_lines counted
       count_round_ends reason
+      costs note
+      cost_reversals reason
+      cost_methods method
       """;
 
   @Inject DataSource application;

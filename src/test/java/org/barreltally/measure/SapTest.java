@@ -41,10 +41,29 @@ class SapTest {
     assertEquals(volumes, Sap.ruleOf86(sapBrix));
   }
 
+  /** Source: as above; the table's figures are 87.1/2 − 0.32 = 43.23 and so on, to two decimals. */
+  @Test
+  void knows_the_revised_rule() {
+    for (CSVRecord row : TestTable.rows("sap_per_syrup.csv")) {
+      assertEquals(
+          TestTable.number(row, "volumes_of_sap"),
+          Sap.revisedRule(TestTable.number(row, "sap_brix"), TestTable.number(row, "syrup_brix")),
+          0.005);
+    }
+  }
+
+  /** Half way from 66.0 to 66.9 is half way from 87.1 to 88.2; beyond, the nearer one holds. */
+  @ParameterizedTest
+  @CsvSource({"64.0, 87.1", "66.0, 87.1", "66.45, 87.65", "66.9, 88.2", "68.5, 88.2"})
+  void takes_the_numerator_that_applies(double syrupBrix, double numerator) {
+    assertEquals(numerator, Sap.revisedNumerator(syrupBrix), 1e-9);
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {0, -1, Double.NaN})
   void refuses_sap_without_sugar(double sapBrix) {
     assertThrows(InvalidField.class, () -> Sap.volumesPerVolume(sapBrix, 66.9));
     assertThrows(InvalidField.class, () -> Sap.ruleOf86(sapBrix));
+    assertThrows(InvalidField.class, () -> Sap.revisedRule(sapBrix, 66.9));
   }
 }

@@ -23,6 +23,8 @@ import java.util.List;
 import org.barreltally.ledger.Days;
 import org.barreltally.measure.InstrumentKind;
 import org.barreltally.measure.Instruments;
+import org.barreltally.measure.Quantity;
+import org.barreltally.measure.Unit;
 import org.barreltally.people.PersonFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -128,6 +130,26 @@ class SettingsOverRestTest {
     assertEquals(66.0, settings.jurisdiction().brixMin());
     assertEquals(
         Instruments.usual(), settings.at(Instant.parse("2001-01-01T00:00:00Z")).instruments());
+  }
+
+  /** 7.2 °F are 4 °C; ± 3 percent of 1,000 mL are 30 mL, over √3 17.32. */
+  @Test
+  void what_the_sugarhouse_knows_changes_part_by_part() {
+    posts(
+            "/api/settings",
+            """
+            {'sugarhouse': {'tankGaugePercent': 3, 'drawOffElevation': {'value': 7.2, 'unit': 'degF'}},
+             'validFrom': '2905-01-01T00:00:00Z'}
+            """)
+        .statusCode(200)
+        .body("sugarhouse.tankGaugePercent", equalTo(3))
+        .body("sugarhouse.sapBrix.value", equalTo(0.2f))
+        .body("sugarhouse.barometer.unit", equalTo("hPa"));
+    SettingsAt then = settings.at(Instant.parse("2905-06-01T00:00:00Z"));
+    assertEquals(4, then.sugarhouse().elevationCelsius().value(), 1e-9);
+    assertEquals(17.32, then.sugarhouse().gauged(Quantity.of(1, Unit.L)).u(), 0.005);
+    SettingsAt before = settings.at(Instant.parse("2001-01-01T00:00:00Z"));
+    assertEquals(28.87, before.sugarhouse().gauged(Quantity.of(1, Unit.L)).u(), 0.005);
   }
 
   @Test

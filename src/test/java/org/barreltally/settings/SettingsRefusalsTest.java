@@ -52,6 +52,26 @@ class SettingsRefusalsTest {
             "'instruments': {'crystalBall': {'value': 1, 'unit': 'g'}}", "instruments.crystalBall"),
         wrong("'instruments': {'benchScale': 1}", "instruments.benchScale"),
         wrong("'instruments': {}", "maker"),
+        wrong("'sugarhouse': {}", "maker"),
+        wrong("'sugarhouse': {'tankGaugePercent': -1}", "sugarhouse.tankGaugePercent"),
+        wrong("'sugarhouse': {'tankGaugePercent': 51}", "sugarhouse.tankGaugePercent"),
+        wrong("'sugarhouse': {'sapBrix': {'value': 6, 'unit': 'Brix'}}", "sugarhouse.sapBrix"),
+        wrong(
+            "'sugarhouse': {'sapBrix': {'value': 0.1, 'unit': 'Baume'}}",
+            "sugarhouse.sapBrix.unit"),
+        wrong("'sugarhouse': {'barometer': {'value': 51, 'unit': 'hPa'}}", "sugarhouse.barometer"),
+        wrong(
+            "'sugarhouse': {'barometer': {'value': 1, 'unit': 'psi'}}",
+            "sugarhouse.barometer.unit"),
+        wrong(
+            "'sugarhouse': {'drawOffElevation': {'value': 0, 'unit': 'degF'}}",
+            "sugarhouse.drawOffElevation"),
+        wrong(
+            "'sugarhouse': {'drawOffElevation': {'value': 219, 'unit': 'degF'}}",
+            "sugarhouse.drawOffElevation"),
+        wrong(
+            "'sugarhouse': {'drawOffElevation': {'value': 7, 'unit': 'lb'}}",
+            "sugarhouse.drawOffElevation.unit"),
         wrong("'address': " + lines(40), "address"),
         wrong("'address': []", "address"),
         wrong("'address': ['Fine', '" + "x".repeat(61) + "']", "address[1]"),

@@ -21,11 +21,14 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import javax.sql.DataSource;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Taste;
+import org.barreltally.measure.Unit;
+import org.barreltally.pricing.Money;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.refusal.Refusal;
 
@@ -102,6 +105,69 @@ public class Tried {
     List<Integer> found =
         IntStream.rangeClosed(from + 1, 7).limit(wanted.limit() + 1L).boxed().toList();
     return wanted.page(found, Object::toString);
+  }
+
+  /** How many items each call of {@link #many} was asked for. */
+  static final List<Integer> PARTS = new CopyOnWriteArrayList<>();
+
+  record Many(int n, String name) {}
+
+  @GET
+  @Path("/many")
+  public Page<Many> many(@QueryParam("limit") String limit, @QueryParam("after") String after) {
+    PageRequest wanted = PageRequest.of(limit, after);
+    PARTS.add(wanted.limit());
+    int from = wanted.after(Integer::valueOf).orElse(0);
+    List<Many> found =
+        IntStream.rangeClosed(from + 1, 1201)
+            .limit(wanted.limit() + 1L)
+            .mapToObj(n -> new Many(n, NAMES.get(n % NAMES.size())))
+            .toList();
+    return wanted.page(found, item -> Integer.toString(item.n()));
+  }
+
+  static final List<String> NAMES =
+      List.of(
+          "plain",
+          "a, comma",
+          "a \"quoted\" word",
+          "two\r\nlines",
+          "Äpfel für Zoë",
+          "Сироп, סירופ, 楓糖漿",
+          "=1+1",
+          "+49 30 1",
+          "-2",
+          "@home",
+          "\tin",
+          "'=kept",
+          " leading and trailing ");
+
+  /** A list whose second part fails when the first has long been sent. */
+  @GET
+  @Path("/breaking")
+  public Page<Many> breaking(@QueryParam("limit") String limit, @QueryParam("after") String after) {
+    PageRequest wanted = PageRequest.of(limit, after);
+    if (wanted.after(Integer::valueOf).isPresent()) {
+      throw new IllegalStateException("broken on the way");
+    }
+    List<Many> found =
+        IntStream.rangeClosed(1, 101).mapToObj(n -> new Many(n, "x".repeat(1000))).toList();
+    return wanted.page(found, item -> Integer.toString(item.n()));
+  }
+
+  record Measured(Quantity gap, Money price, String note) {}
+
+  record Measures(List<Measured> items) {}
+
+  @GET
+  @Path("/measured")
+  public Measures measured() {
+    return new Measures(
+        List.of(
+            new Measured(
+                new Quantity(new BigDecimal("-0.132"), Unit.GAL),
+                new Money(new BigDecimal("28.00"), "USD"),
+                "-x")));
   }
 
   @GET

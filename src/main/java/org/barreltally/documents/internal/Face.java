@@ -65,12 +65,17 @@ final class Face {
    */
   void require(String text, String field) {
     text.codePoints()
-        .filter(c -> c > Character.MAX_VALUE || !font.charExists(c))
+        .filter(c -> !covers(c))
         .findFirst()
         .ifPresent(
             c -> {
               throw new CharacterNotCovered(c, field);
             });
+  }
+
+  /** Whether the font has a picture of a character. */
+  boolean covers(int character) {
+    return character <= Character.MAX_VALUE && font.charExists(character);
   }
 
   private static BaseFont read(String file) {

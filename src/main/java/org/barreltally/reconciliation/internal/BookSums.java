@@ -80,12 +80,17 @@ public class BookSums {
       GROUP BY l.brix
       """;
 
-  /** Of barrels weighed again: the reading and the one before it, taken to be as good. */
+  /**
+   * Of barrels weighed again: the reading and the one before it, taken to be as good. A reading
+   * told after its year was closed is not of that year, whose balance stands.
+   */
   private static final String WEIGHINGS =
       """
       SELECT coalesce(2 * sum(power(r.result_u, 2)), 0) FROM barrel_readings r
       WHERE r.kind = 'weighing' AND r.read_on BETWEEN :first AND :last
         AND (CAST(:lot AS text) IS NULL OR r.lot = CAST(:lot AS text))
+        AND NOT EXISTS (SELECT 1 FROM closed_years c
+          WHERE c.year = :season AND c.closed_at < r.recorded_at)
         AND EXISTS (SELECT 1 FROM barrel_readings b WHERE b.filling = r.filling
           AND b.kind = 'weighing' AND b.recorded_at < r.recorded_at)
       """;
@@ -122,6 +127,7 @@ public class BookSums {
         ((Number)
                 entities
                     .createNativeQuery(WEIGHINGS)
+                    .setParameter("season", season)
                     .setParameter("first", LocalDate.of(season, 1, 1))
                     .setParameter("last", LocalDate.of(season, 12, 31))
                     .setParameter("lot", lot)

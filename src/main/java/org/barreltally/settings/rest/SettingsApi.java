@@ -45,7 +45,10 @@ public class SettingsApi {
          "refractometer": {"value": 0.2, "unit": "Brix"},
          "probe": {"value": 2, "unit": "degF"}, "colorMeter": 4},
        "cappingTemperature": {"value": 180, "unit": "degF"}, "bestByMonths": 24,
-       "suppliesRule": "warn"}
+       "suppliesRule": "warn",
+       "sugarhouse": {"tankGaugePercent": 5, "sapBrix": {"value": 0.2, "unit": "Brix"},
+         "barometer": {"value": 2, "unit": "hPa"},
+         "drawOffElevation": {"value": 7.1, "unit": "degF"}}}
       """;
 
   private final FarmSettings settings;

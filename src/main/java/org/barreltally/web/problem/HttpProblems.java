@@ -32,7 +32,7 @@ final class HttpProblems {
               "not-acceptable",
               "No such form of answer",
               "This address does not answer in the form that the Accept header asks for. Ask for"
-                  + " application/json, or send no Accept header."),
+                  + " application/json, where it is a list also text/csv, or send no Accept header."),
           entry(
               413,
               "body-too-large",

@@ -1,0 +1,270 @@
+package org.barreltally.cost;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.barreltally.cost.flow.FairCents;
+import org.barreltally.cost.flow.Line;
+import org.barreltally.cost.flow.Line.Flow;
+import org.barreltally.cost.internal.TakingsRows;
+import org.barreltally.cost.internal.TakingsRows.Order;
+import org.barreltally.cost.internal.TakingsRows.Taken;
+import org.barreltally.gifts.GiftBill;
+import org.barreltally.gifts.GiftOrders;
+import org.barreltally.pricing.Money;
+import org.barreltally.shows.Show;
+import org.barreltally.shows.Shows;
+import org.barreltally.shows.settling.Settlement;
+import org.barreltally.shows.settling.Settling;
+
+/**
+ * What was earned in a year: takings less what the goods cost and what was paid for selling them.
+ */
+@ApplicationScoped
+public class Earnings {
+
+  private static final String NOTE =
+      "Takings are without tax. Goods are those that went to buyers, at the year's method; jars lost at shows and shops stand as goods-lost. "
+          + YearCost.NOTE;
+  private static final int SHOWS_MOST = 500;
+  private static final Set<String> BUYERS = Set.of("customer", "bulk-buyer");
+
+  private final Reckoning reckoning;
+  private final TakingsRows takings;
+  private final GiftOrders gifts;
+  private final Shows shows;
+  private final Settling settling;
+
+  Earnings(
+      Reckoning reckoning, TakingsRows takings, GiftOrders gifts, Shows shows, Settling settling) {
+    this.reckoning = reckoning;
+    this.takings = takings;
+    this.gifts = gifts;
+    this.shows = shows;
+    this.settling = settling;
+  }
+
+  /** What was earned in a year of the book. */
+  public Margins of(int year, Margins.By by) {
+    Reckoning.Of of = reckoning.year(year, null, null);
+    List<Margins.Row> rows =
+        switch (by) {
+          case CONTAINER -> byContainer(of);
+          case SHOW -> byShow(of);
+          case ORDER -> byOrder(of);
+        };
+    return new Margins(year, by, of.method(), rows, Margins.Totals.of(rows, of.currency()), NOTE);
+  }
+
+  /** Goods and money of one row. */
+  private static final class Sum {
+    private final Money none;
+    private Money takings;
+    private Money goods;
+    private Money lost;
+    private long count;
+
+    private Sum(Reckoning.Of of) {
+      this.none = Money.none(of.currency());
+      this.takings = none;
+      this.goods = none;
+      this.lost = none;
+    }
+
+    private void add(Line line, Money cost) {
+      if (BUYERS.contains(line.account())) {
+        goods = goods.plus(cost);
+        count += line.pool().container() == null ? 0 : line.amount();
+      } else {
+        lost = lost.plus(cost);
+      }
+    }
+
+    private List<Margins.Charge> charges() {
+      return lost.signum() == 0 ? List.of() : List.of(new Margins.Charge("goods-lost", lost));
+    }
+  }
+
+  private List<Margins.Row> byContainer(Reckoning.Of of) {
+    Map<String, Sum> sums = new TreeMap<>();
+    for (Line line : gone(of)) {
+      if (BUYERS.contains(line.account())) {
+        boolean gift = line.kind().startsWith("gift");
+        String name = line.pool().container() == null ? "bulk" : line.pool().container();
+        sums.computeIfAbsent(gift ? "gift-boxes" : name, n -> new Sum(of))
+            .add(line, of.money(line.value()));
+      }
+    }
+    shared(of)
+        .forEach(
+            (taken, part) -> {
+              String name = taken.container() == null ? "bulk" : taken.container();
+              Sum sum = sums.computeIfAbsent(name, n -> new Sum(of));
+              sum.takings = sum.takings.plus(part);
+            });
+    for (Map.Entry<UUID, GiftBill> bill : bills(of).entrySet()) {
+      Sum sum = sums.computeIfAbsent("gift-boxes", n -> new Sum(of));
+      sum.takings = sum.takings.plus(bill.getValue().goods());
+    }
+    return sums.entrySet().stream()
+        .map(
+            each -> {
+              Sum sum = each.getValue();
+              String what =
+                  Set.of("bulk", "gift-boxes").contains(each.getKey())
+                      ? each.getKey()
+                      : "container";
+              Long count = what.equals("bulk") ? null : Long.valueOf(sum.count);
+              return Margins.Row.of(
+                  what, each.getKey(), null, count, sum.takings, sum.goods, List.of());
+            })
+        .toList();
+  }
+
+  /** Entries shared out over their lines, to the cent. */
+  private Map<Taken, Money> shared(Reckoning.Of of) {
+    Map<Taken, Money> shared = new IdentityHashMap<>();
+    takings.taken(of.year(), of.currency()).stream()
+        .collect(Collectors.groupingBy(taken -> taken.what() + taken.entry()))
+        .values()
+        .forEach(
+            lines -> {
+              BigDecimal whole = of.money(lines.get(0).whole()).amount();
+              List<BigDecimal> parts =
+                  FairCents.of(whole, lines.stream().map(Taken::weight).toList());
+              for (int n = 0; n < lines.size(); n++) {
+                shared.put(lines.get(n), of.money(parts.get(n)));
+              }
+            });
+    return shared;
+  }
+
+  private static List<Line> gone(Reckoning.Of of) {
+    return of.walk().lines().stream().filter(line -> line.flow() == Flow.GONE).toList();
+  }
+
+  /** Bills of gift orders of which the first jars went in the year. */
+  private Map<UUID, GiftBill> bills(Reckoning.Of of) {
+    Map<Integer, Map<UUID, Order>> orders = new HashMap<>();
+    Map<String, Integer> first = new TreeMap<>();
+    of.walk().end().lines().stream()
+        .filter(line -> line.flow() == Flow.GONE && line.kind().startsWith("gift"))
+        .forEach(
+            line -> {
+              Order order =
+                  orders.computeIfAbsent(line.year(), takings::orders).get(line.movement());
+              if (order != null && "gift".equals(order.what())) {
+                first.merge(order.name(), line.year(), Math::min);
+              }
+            });
+    Map<UUID, GiftBill> bills = new TreeMap<>();
+    first.forEach(
+        (order, year) -> {
+          if (year == of.year()) {
+            UUID id = UUID.fromString(order);
+            GiftBill bill = GiftBill.of(gifts.at(id));
+            if (bill.goods().currency().equals(of.currency())) {
+              bills.put(id, bill);
+            }
+          }
+        });
+    return bills;
+  }
+
+  private List<Margins.Row> byShow(Reckoning.Of of) {
+    Map<String, Sum> sums = new TreeMap<>();
+    gone(of).stream()
+        .filter(line -> "show".equals(of.read().places().get(line.place())))
+        .forEach(
+            line ->
+                sums.computeIfAbsent(line.place(), place -> new Sum(of))
+                    .add(line, of.money(line.value())));
+    Map<UUID, BigDecimal> spent = takings.ofShows(of.currency());
+    List<Margins.Row> rows = new ArrayList<>();
+    for (Show show : shows.list(new Shows.Filter(of.year(), null), null, SHOWS_MOST)) {
+      Settlement told = settling.read(show.id());
+      Sum sum = sums.getOrDefault(show.place(), new Sum(of));
+      List<Margins.Charge> charges = new ArrayList<>();
+      charge(charges, "fee", told.fee());
+      charge(charges, "travel", told.travel());
+      charge(charges, "helper", told.helper());
+      charge(charges, "spent", of.money(spent.getOrDefault(show.id(), BigDecimal.ZERO)));
+      charges.addAll(sum.charges());
+      Money takenIn = told.takings().minus(told.takenIn().tax());
+      if (takenIn.signum() != 0 || sum.goods.signum() != 0 || !charges.isEmpty()) {
+        rows.add(
+            Margins.Row.of(
+                "show",
+                show.id().toString(),
+                show.starts(),
+                sum.count,
+                takenIn,
+                sum.goods,
+                charges));
+      }
+    }
+    return rows;
+  }
+
+  private static void charge(List<Margins.Charge> charges, String what, Money amount) {
+    if (amount != null && amount.signum() != 0) {
+      charges.add(new Margins.Charge(what, amount));
+    }
+  }
+
+  private List<Margins.Row> byOrder(Reckoning.Of of) {
+    Map<UUID, Order> orders = takings.orders(of.year());
+    Map<String, Order> named = new TreeMap<>();
+    Map<String, Sum> sums = new TreeMap<>();
+    for (Line line : gone(of)) {
+      Order order = orders.get(line.movement());
+      if (order != null && !"table".equals(order.channel())) {
+        named.put(order.what() + " " + order.name(), order);
+        sums.computeIfAbsent(order.what() + " " + order.name(), n -> new Sum(of))
+            .add(line, of.money(line.value()));
+      }
+    }
+    shared(of)
+        .forEach(
+            (taken, part) -> {
+              if (!"table".equals(taken.channel())) {
+                String what = "refund".equals(taken.what()) ? "sale" : taken.what();
+                String key = what + " " + taken.order();
+                named.putIfAbsent(key, new Order(what, taken.order(), taken.channel(), taken.on()));
+                Sum sum = sums.computeIfAbsent(key, n -> new Sum(of));
+                sum.takings = sum.takings.plus(part);
+              }
+            });
+    Map<String, GiftBill> bills = new HashMap<>();
+    bills(of)
+        .forEach(
+            (id, bill) -> {
+              String key = "gift " + id;
+              bills.put(key, bill);
+              named.putIfAbsent(key, new Order("gift", id.toString(), null, null));
+              Sum sum = sums.computeIfAbsent(key, n -> new Sum(of));
+              sum.takings = sum.takings.plus(bill.goods());
+            });
+    return sums.entrySet().stream()
+        .map(each -> order(each.getValue(), named.get(each.getKey()), bills.get(each.getKey())))
+        .toList();
+  }
+
+  private static Margins.Row order(Sum sum, Order order, GiftBill bill) {
+    List<Margins.Charge> charges = new ArrayList<>(sum.charges());
+    if (bill != null) {
+      charge(charges, "postage", bill.ownCost());
+    }
+    Long count = "bulk".equals(order.what()) ? null : Long.valueOf(sum.count);
+    return Margins.Row.of(
+        order.what(), order.name(), order.on(), count, sum.takings, sum.goods, charges);
+  }
+}

@@ -1,0 +1,2 @@
+/** Costs in the database, and the book as the reckoning of costs reads it. */
+package org.barreltally.cost.internal;
