@@ -101,9 +101,19 @@ class AccessTest {
         .body(equalTo("{\"name\":\"owner\",\"role\":\"owner\"}"));
   }
 
+  /** Pages link to papers and lists; what changes something needs what no other site can send. */
   @Test
-  void a_session_is_for_pages_and_not_for_machines() {
-    unauthorized(given().cookie(SignInTest.COOKIE, SignInTest.session()).get("/api/me").then());
+  void a_session_reads_at_api_and_changes_nothing_there() {
+    String session = SignInTest.session();
+    given().cookie(SignInTest.COOKIE, session).get("/api/me").then().statusCode(200);
+    unauthorized(
+        given()
+            .cookie(SignInTest.COOKIE, session)
+            .contentType("application/json")
+            .body("{\"name\": \"from a page\"}")
+            .post("/api/tokens")
+            .then());
+    unauthorized(given().cookie(SignInTest.COOKIE, session).delete("/api/tokens/x").then());
   }
 
   @Test

@@ -45,7 +45,6 @@ class TodayShows implements TodayPart {
   }
 
   private static Line line(Due due, LocalDate today) {
-    return new Line(
-        due.words(), "/shows/" + due.show(), due.on(), due.on().isBefore(today));
+    return new Line(due.words(), "/shows/" + due.show(), due.on(), due.on().isBefore(today));
   }
 }

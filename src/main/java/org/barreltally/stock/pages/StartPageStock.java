@@ -39,13 +39,9 @@ class StartPageStock implements StartPageFigures {
             .map(grade -> ofGrade(grade, filled))
             .filter(of -> of.vessels() > 0)
             .toList();
-    double inAir =
-        filled.stream().mapToDouble(b -> b.syrup().weightInAir(b.grams().value())).sum();
+    double inAir = filled.stream().mapToDouble(b -> b.syrup().weightInAir(b.grams().value())).sum();
     return new Syrup(
-        filled.size(),
-        Quantity.rounded(inAir, Unit.G, 0).to(Unit.LB, 1),
-        volume(filled),
-        grades);
+        filled.size(), Quantity.rounded(inAir, Unit.G, 0).to(Unit.LB, 1), volume(filled), grades);
   }
 
   private static SyrupOfGrade ofGrade(ColorClass grade, List<Barrel> filled) {

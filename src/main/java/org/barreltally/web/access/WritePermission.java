@@ -23,7 +23,7 @@ class WritePermission {
 
   @ServerRequestFilter
   void check(ContainerRequestContext request) {
-    String path = request.getUriInfo().getPath(false);
+    String path = request.getUriInfo().getRequestUri().getRawPath();
     if (READING.contains(request.getMethod())
         || OWN_AFFAIRS.contains(path)
         || RoleRules.mayChange(role(), path)) {
