@@ -26,7 +26,7 @@ public record Balance(int season, String lot, Map<Line, Amount> lines, double un
   /**
    * @param standing what stands at own places now
    * @param within movements booked in the year
-   * @param after movements booked in later years
+   * @param after movements to and from own places booked in later years
    */
   static Balance of(
       int season,

@@ -36,8 +36,8 @@ public class Balances {
         season,
         lot,
         sums.standing(lot),
-        sums.booked(season, season, lot),
-        sums.booked(season + 1, Integer.MAX_VALUE, lot),
+        sums.booked(season, lot),
+        sums.later(season, lot),
         sums.unexplainedU(season, lot));
   }
 }

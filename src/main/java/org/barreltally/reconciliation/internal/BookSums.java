@@ -30,33 +30,49 @@ public class BookSums {
 
   private static final String STANDS =
       """
-      CASE WHEN i.container IS NULL THEN 'barrels'
-        WHEN s.place IS NOT NULL THEN 'consigned' ELSE 'containers' END
+      CASE WHEN %s THEN 'barrels' WHEN s.place IS NOT NULL THEN 'consigned' ELSE 'containers' END
       """;
 
-  private static final String BOOKED =
+  /**
+   * Summed up by plain columns first, of which PostgreSQL knows how few there are, and by line only
+   * then: grouped by line at once it sorts every entry on disk.
+   */
+  private static final String BY_LINE =
       """
       SELECT line, brix, sum(grams) AS grams, sum(pieces) AS pieces FROM (
         SELECT CASE
             WHEN p.kind IN ('home', 'out') THEN %1$s
             WHEN p.kind = 'conversion' THEN 'converted'
-            WHEN p.code = 'customer' THEN CASE coalesce(o.kind, m.kind)
+            WHEN p.code = 'customer' THEN CASE coalesce(t.taken_back, t.kind)
               WHEN 'gift' THEN 'gifts' WHEN 'shelf-count' THEN 'consigned_sold'
               WHEN 'gift-return' THEN 'returned' WHEN 'sale-return' THEN 'returned' ELSE 'sold' END
             ELSE CASE p.code
               WHEN 'boiled' THEN 'made' WHEN 'landowner' THEN 'shares' WHEN 'bulk-buyer' THEN 'bulk'
               WHEN 'given' THEN 'gifts' WHEN 'sampled' THEN 'samples' WHEN 'filter' THEN 'shrink'
               WHEN 'overfill' THEN 'shrink' ELSE p.code END END AS line,
-          l.brix, e.amount * %2$s AS grams,
-          CASE WHEN i.container IS NULL THEN 0 ELSE e.amount END AS pieces
-        FROM movements m LEFT JOIN movements o ON o.id = m.reverses
-          JOIN entries e ON e.movement = m.id JOIN items i ON i.id = e.item
-          LEFT JOIN lots l ON l.code = i.lot JOIN places p ON p.code = e.place
-          LEFT JOIN shops s ON s.place = e.place
-        WHERE m.book_year BETWEEN :from AND :to AND (CAST(:lot AS text) IS NULL OR i.lot = CAST(:lot AS text))) t
+          t.brix, t.grams, t.pieces
+        FROM (
+          SELECT e.place, m.kind, o.kind AS taken_back, i.container, l.brix,
+            sum(e.amount * %2$s) AS grams,
+            sum(CASE WHEN i.container IS NULL THEN 0 ELSE e.amount END) AS pieces
+          FROM movements m LEFT JOIN movements o ON o.id = m.reverses
+            JOIN entries e ON e.movement = m.id JOIN items i ON i.id = e.item
+            LEFT JOIN lots l ON l.code = i.lot
+          WHERE m.book_year BETWEEN :from AND :to
+            AND (CAST(:lot AS text) IS NULL OR i.lot = CAST(:lot AS text)) %3$s
+          GROUP BY e.place, m.kind, o.kind, i.container, l.brix) t
+          JOIN places p ON p.code = t.place LEFT JOIN shops s ON s.place = t.place) u
       GROUP BY line, brix
-      """
-          .formatted(STANDS, GRAMS);
+      """;
+
+  private static final String BOOKED =
+      BY_LINE.formatted(STANDS.formatted("t.container IS NULL"), GRAMS, "");
+
+  private static final String OWN =
+      BY_LINE.formatted(
+          STANDS.formatted("t.container IS NULL"),
+          GRAMS,
+          "AND e.place IN (SELECT code FROM places WHERE kind IN ('home', 'out'))");
 
   private static final String STANDING =
       """
@@ -67,7 +83,7 @@ public class BookSums {
       WHERE p.kind IN ('home', 'out') AND (CAST(:lot AS text) IS NULL OR i.lot = CAST(:lot AS text))
       GROUP BY 1, 2
       """
-          .formatted(STANDS, GRAMS);
+          .formatted(STANDS.formatted("i.container IS NULL"), GRAMS);
 
   /** Of runs the standard uncertainty in gallons that their sheets tell, squared. */
   private static final String RUNS =
@@ -108,11 +124,20 @@ public class BookSums {
     return sums(entities.createNativeQuery(STANDING, Tuple.class).setParameter("lot", lot));
   }
 
-  /** What moved, booked in these years, both included. */
-  public List<Sum> booked(int from, int to, String lot) {
+  /** What moved, booked in a year. */
+  public List<Sum> booked(int season, String lot) {
+    return moved(BOOKED, season, season, lot);
+  }
+
+  /** What moved to and from own places, booked in later years. */
+  public List<Sum> later(int season, String lot) {
+    return moved(OWN, season + 1, Integer.MAX_VALUE, lot);
+  }
+
+  private List<Sum> moved(String sql, int from, int to, String lot) {
     return sums(
         entities
-            .createNativeQuery(BOOKED, Tuple.class)
+            .createNativeQuery(sql, Tuple.class)
             .setParameter("from", from)
             .setParameter("to", to)
             .setParameter("lot", lot));
