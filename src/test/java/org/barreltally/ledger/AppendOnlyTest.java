@@ -95,6 +95,7 @@ class AppendOnlyTest {
       count_rounds place
       count_sheet_lines counted
       count_round_ends reason
+      people_log what
       costs note
       cost_reversals reason
       cost_methods method

@@ -39,6 +39,17 @@ public class PeopleApi {
        "joinedAt": "2026-06-01T12:00:00Z", "password": "7f3kd-0q2zn-vx9ht-c5mwa"}
       """;
 
+  private static final String MARLA =
+      """
+      {"name": "marla", "displayName": "Marla Quince", "role": "table",
+       "joinedAt": "2026-06-01T12:00:00Z"}
+      """;
+  private static final String LEFT =
+      """
+      {"name": "marla", "displayName": "Marla Quince", "role": "table",
+       "joinedAt": "2026-06-01T12:00:00Z", "leftAt": "2026-11-02T18:30:00Z"}
+      """;
+
   /** Somebody who is to sign in. */
   public record Joining(String name, String displayName, Role role) {}
 
@@ -92,6 +103,13 @@ public class PeopleApi {
 
   @GET
   @Operation(summary = "Everybody who signs in, or did, by name")
+  @APIResponse(
+      responseCode = "200",
+      description = "Everybody",
+      content =
+          @Content(
+              schema = @Schema(implementation = Everybody.class),
+              examples = @ExampleObject(name = "a helper", value = "{\"items\": [" + MARLA + "]}")))
   public Everybody list() {
     return new Everybody(crew.list().stream().map(Somebody::of).toList());
   }
@@ -132,6 +150,13 @@ public class PeopleApi {
   @GET
   @Path("/{name}")
   @Operation(summary = "Somebody by the name they sign in with")
+  @APIResponse(
+      responseCode = "200",
+      description = "Who it is",
+      content =
+          @Content(
+              schema = @Schema(implementation = Somebody.class),
+              examples = @ExampleObject(name = "a helper", value = MARLA)))
   public Somebody one(@PathParam("name") String name) {
     return Somebody.of(crew.named(name));
   }
@@ -161,6 +186,13 @@ public class PeopleApi {
   @Operation(
       summary = "Give somebody a new password",
       description = "For a lost one. It is shown only in this answer; they are signed out.")
+  @APIResponse(
+      responseCode = "200",
+      description = "Who it is, with the password",
+      content =
+          @Content(
+              schema = @Schema(implementation = Somebody.class),
+              examples = @ExampleObject(name = "a helper", value = GIVEN)))
   public Somebody newPassword(@PathParam("name") String name) {
     return Somebody.of(crew.newPassword(name));
   }
@@ -170,6 +202,13 @@ public class PeopleApi {
   @Operation(
       summary = "Let somebody sign in no longer",
       description = "They are signed out and their tokens revoked. What they did keeps their name.")
+  @APIResponse(
+      responseCode = "200",
+      description = "Who it is",
+      content =
+          @Content(
+              schema = @Schema(implementation = Somebody.class),
+              examples = @ExampleObject(name = "a helper who left", value = LEFT)))
   public Somebody leave(@PathParam("name") String name) {
     return Somebody.of(crew.leave(name));
   }
@@ -177,6 +216,13 @@ public class PeopleApi {
   @POST
   @Path("/{name}/return")
   @Operation(summary = "Let somebody who left sign in again, with a new password")
+  @APIResponse(
+      responseCode = "200",
+      description = "Who it is, with the password",
+      content =
+          @Content(
+              schema = @Schema(implementation = Somebody.class),
+              examples = @ExampleObject(name = "a helper", value = GIVEN)))
   public Somebody comeBack(@PathParam("name") String name) {
     return Somebody.of(crew.comeBack(name));
   }
