@@ -11,7 +11,6 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
@@ -21,28 +20,23 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
 import org.barreltally.containers.Containers;
-import org.barreltally.ledger.PlaceCode;
 import org.barreltally.ledger.rest.MovementsApi;
 import org.barreltally.pricing.rest.PriceListsApi;
-import org.barreltally.shares.HandOver;
 import org.barreltally.shares.rest.SharesApi;
 import org.barreltally.shares.rest.StatementView;
-import org.barreltally.stock.pages.RoomJars;
 import org.barreltally.sugarbush.ContainerCharge;
 import org.barreltally.sugarbush.LeaseTerms;
 import org.barreltally.sugarbush.TapCount;
 import org.barreltally.sugarbush.pages.LeaseChoices;
 import org.barreltally.sugarbush.rest.LeaseView;
 import org.barreltally.sugarbush.rest.LeasesApi;
-import org.barreltally.web.pages.Choice;
 import org.barreltally.web.pages.Form;
 import org.barreltally.web.pages.Forms;
-import org.barreltally.web.pages.JarRow;
 import org.barreltally.web.pages.PageFarm;
 import org.barreltally.web.pages.SeveralForms;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 
-/** One lease: taps, terms, jars handed over, the statement, and the season's close. */
+/** One lease: taps, terms, the statement, and the season's close. */
 @Path("/leases/{id}")
 @Produces(MediaType.TEXT_HTML)
 @Blocking
@@ -53,17 +47,10 @@ public class LeasePage {
   /**
    * What the page shows and offers.
    *
-   * @param jars that stand in the room, in the rows of the form
    * @param charges rows for what containers count for
    */
   public record Shown(
-      LeaseView lease,
-      StatementView statement,
-      LeaseChoices choices,
-      String room,
-      List<Choice> rooms,
-      List<JarRow> jars,
-      int charges) {}
+      LeaseView lease, StatementView statement, LeaseChoices choices, int charges) {}
 
   @CheckedTemplate(basePath = "shares")
   static class Templates {
@@ -73,7 +60,6 @@ public class LeasePage {
   private final LeasesApi leases;
   private final SharesApi shares;
   private final MovementsApi movements;
-  private final RoomJars jars;
   private final Containers containers;
   private final PriceListsApi lists;
   private final PageFarm farm;
@@ -84,7 +70,6 @@ public class LeasePage {
       LeasesApi leases,
       SharesApi shares,
       MovementsApi movements,
-      RoomJars jars,
       Containers containers,
       PriceListsApi lists,
       PageFarm farm,
@@ -92,7 +77,6 @@ public class LeasePage {
     this.leases = leases;
     this.shares = shares;
     this.movements = movements;
-    this.jars = jars;
     this.containers = containers;
     this.lists = lists;
     this.farm = farm;
@@ -101,8 +85,8 @@ public class LeasePage {
 
   @GET
   @Operation(hidden = true)
-  public TemplateInstance show(@PathParam("id") UUID id, @QueryParam("room") String room) {
-    return shown(id, room, SeveralForms.blank());
+  public TemplateInstance show(@PathParam("id") UUID id) {
+    return shown(id, SeveralForms.blank());
   }
 
   @POST
@@ -113,12 +97,6 @@ public class LeasePage {
       case "taps" -> take(id, said, TapCount.class, (key, count) -> leases.count(id, key, count));
       case "terms" ->
           take(id, said, LeaseTerms.class, (key, terms) -> leases.agreeAnew(id, key, terms));
-      case "hand" ->
-          take(
-              id,
-              JarRow.filled(said, "lines", "count"),
-              HandOver.class,
-              (key, hand) -> shares.handOver(id, key, hand));
       case "close" ->
           take(id, said, SharesApi.Close.class, (key, close) -> shares.close(id, key, close));
       case "reverse" -> reversed(id, said);
@@ -156,27 +134,17 @@ public class LeasePage {
           act.does(key, read);
           return URI.create("/leases/" + id);
         },
-        form -> shown(id, form.value("room"), SeveralForms.with(what, form)));
+        form -> shown(id, SeveralForms.with(what, form)));
   }
 
-  private TemplateInstance shown(UUID id, String asked, SeveralForms several) {
+  private TemplateInstance shown(UUID id, SeveralForms several) {
     LeaseView lease = leases.one(id);
     several.beginning("terms", terms(lease));
-    List<Choice> rooms = jars.rooms();
-    String room =
-        rooms.stream()
-            .map(Choice::code)
-            .filter(code -> code.equals(asked))
-            .findFirst()
-            .orElse(PlaceCode.COOL_ROOM);
     return Templates.lease(
         new Shown(
             lease,
             shares.statement(id, null),
             LeaseChoices.of(containers, lists, farm),
-            room,
-            rooms,
-            JarRow.in(several.at("hand"), "lines", jars.at(room)),
             lease.containerCharges().size() + CHARGES_MORE),
         several);
   }

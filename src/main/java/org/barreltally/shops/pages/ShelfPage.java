@@ -31,7 +31,7 @@ import org.barreltally.web.pages.JarRow;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 
 /** Jars are brought to a shop, fetched home, or counted on its shelf. */
-@Path("/shops/{code}/shelf")
+@Path("/shops/{code}")
 @Produces(MediaType.TEXT_HTML)
 @Blocking
 public class ShelfPage {

@@ -58,11 +58,6 @@ public final class Form {
     return new Form(id, mark, typed, problem);
   }
 
-  /** The same form on a page with others, so that no two fields of the page have the same id. */
-  Form marked(String name) {
-    return new Form(id, "f-" + name, typed, refusal);
-  }
-
   public String id() {
     return id;
   }
@@ -116,6 +111,11 @@ public final class Form {
 
   public boolean isWrong(String field) {
     return !message(field).isEmpty();
+  }
+
+  /** The same form on a page with others, so that no two fields of the page have the same id. */
+  Form marked(String name) {
+    return new Form(id, "f-" + name, typed, refusal);
   }
 
   /** Where on the page a field stands: its id in the HTML. */
