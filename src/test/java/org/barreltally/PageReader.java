@@ -45,7 +45,7 @@ public final class PageReader {
   }
 
   private RequestSpecification asks() {
-    return given().cookie(COOKIE, session).redirects().follow(false);
+    return given().urlEncodingEnabled(false).cookie(COOKIE, session).redirects().follow(false);
   }
 
   /** Reads a page that must be there. */
@@ -70,6 +70,7 @@ public final class PageReader {
   /** Sends fields to an address. */
   public Response posts(String path, Map<String, String> fields) {
     return asks()
+        .urlEncodingEnabled(true)
         .contentType("application/x-www-form-urlencoded; charset=UTF-8")
         .formParams(fields)
         .post(path);
@@ -95,8 +96,7 @@ public final class PageReader {
     if (input != null && input.hasAttr("aria-describedby")) {
       return page.getElementById(input.attr("aria-describedby")).text();
     }
-    Element message =
-        page.getElementById("f-" + field.replaceAll("[^A-Za-z0-9]+", "-").replaceAll("-$", ""));
+    Element message = page.getElementById("f-" + field.replaceAll("[^A-Za-z0-9]+", "-"));
     return message == null ? "" : message.text();
   }
 }

@@ -57,7 +57,9 @@ class SharePagesTest {
     assertTrue(PageReader.beside(refused, "price").contains("price of a gallon"));
     Document again = Jsoup.parse(refused.asString());
     assertEquals(landowner, again.selectFirst("[name=landowner]").val());
-    Response agreed = owner.sends(again, NEW, "price", "55.00", "taps[0].count", "100");
+    Response agreed =
+        owner.sends(
+            again, NEW, "price", "55.00", "taps[0].count", "100", "taps[0].from", "2026-02-14");
     String at = agreed.then().statusCode(303).extract().header("Location");
     String lease = at.substring(at.indexOf("/leases/"));
     // 100 taps × 1.10 = 110.00, at 55.00 a gallon 2 gallons
@@ -84,7 +86,10 @@ class SharePagesTest {
     Response terms = owner.sends(shown, what("terms"), "price", "0");
     assertEquals(400, terms.statusCode());
     assertNotNull(Jsoup.parse(terms.asString()).getElementById("f-terms-price-message"));
-    owner.sends(owner.reads(lease), what("taps"), "count", "150").then().statusCode(303);
+    owner
+        .sends(owner.reads(lease), what("taps"), "count", "150", "from", "2026-03-20")
+        .then()
+        .statusCode(303);
     Owner.reads("/api" + lease + "/statement").body("owed.amount", equalTo(165.0f));
     owner.sends(owner.reads(lease), what("close")).then().statusCode(303);
     assertNull(owner.reads(lease).selectFirst(what("close")));

@@ -47,8 +47,9 @@ public class OrderPage {
    * A recipient with what usually comes next.
    *
    * @param next code of a step that needs nothing said; null where there is none
+   * @param leaves the last day to send it; null where none was said
    */
-  public record Row(RecipientView recipient, String next, boolean late) {
+  public record Row(RecipientView recipient, String next, LocalDate leaves, boolean late) {
 
     /** Where a refusal names the jars of this recipient; recipients count from 1, rows from 0. */
     public String boxField() {
@@ -221,7 +222,7 @@ public class OrderPage {
   private Row row(RecipientView recipient) {
     LocalDate leaves = OrderRow.leaves(recipient);
     boolean late = OrderRow.waits(recipient) && leaves != null && leaves.isBefore(farm.today());
-    return new Row(recipient, next(recipient), late);
+    return new Row(recipient, next(recipient), leaves, late);
   }
 
   /** What a button offers beside a recipient; whether it may be done the book decides. */
