@@ -18,11 +18,17 @@ import org.barreltally.web.problem.Problem;
 public final class Form {
 
   private final String id;
+  private final String mark;
   private final Map<String, String> typed;
   private final Problem refusal;
 
   private Form(String id, Map<String, String> typed, Problem refusal) {
+    this(id, "f", typed, refusal);
+  }
+
+  private Form(String id, String mark, Map<String, String> typed, Problem refusal) {
     this.id = id;
+    this.mark = mark;
     this.typed = typed;
     this.refusal = refusal;
   }
@@ -49,7 +55,7 @@ public final class Form {
 
   /** The same form after a refusal. */
   Form refused(Problem problem) {
-    return new Form(id, typed, problem);
+    return new Form(id, mark, typed, problem);
   }
 
   /** The same form with some fields emptied: what is secret is not sent back. */
@@ -114,9 +120,15 @@ public final class Form {
     return !message(field).isEmpty();
   }
 
+  /** The same form on a page with others, so that no two fields of the page have the same id. */
+  Form marked(String name) {
+    return new Form(id, "f-" + name, typed, refusal);
+  }
+
   /** Where on the page a field stands: its id in the HTML. */
   public String anchor(String field) {
-    return "f-"
+    return mark
+        + "-"
         + field.replaceAll("\\.(value|unit|amount|currency)$", "").replaceAll("[^A-Za-z0-9]+", "-");
   }
 
@@ -125,11 +137,16 @@ public final class Form {
     int typedIn =
         typed.keySet().stream()
             .filter(field -> field.startsWith(list + "["))
-            .map(field -> field.substring(list.length() + 1, field.indexOf(']')))
+            .map(field -> field.substring(list.length() + 1, field.indexOf(']', list.length())))
             .mapToInt(number -> Integer.parseInt(number) + 1)
             .max()
             .orElse(0);
     return java.util.stream.IntStream.range(0, Math.max(least, typedIn)).boxed().toList();
+  }
+
+  /** The name of a row as a whole: {@code draws[2]}. */
+  public String row(String list, int number) {
+    return list + "[" + number + "]";
   }
 
   /** The name of a field in a row: {@code draws[2].weight}. */

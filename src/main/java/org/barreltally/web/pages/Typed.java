@@ -14,7 +14,10 @@ final class Typed {
 
   private static final int FIELDS_MAX = 3_000;
   private static final int TEXT_MAX = 10_000;
-  private static final Pattern ROW = Pattern.compile("([A-Za-z][A-Za-z.]*)\\[(\\d{1,4})]");
+  private static final Pattern ROW = Pattern.compile("\\[(\\d{1,4})]");
+
+  /** {@code contents[1].substitutes[0].grade} is two deep; nothing is deeper. */
+  private static final int DEPTH_MAX = 2;
 
   private Typed() {}
 
@@ -40,39 +43,56 @@ final class Typed {
     return movedUp(typed);
   }
 
+  /** Lists first, then the lists within their rows. */
   private static Map<String, String> movedUp(Map<String, String> typed) {
+    Map<String, String> moved = typed;
+    for (int depth = 1; depth <= DEPTH_MAX; depth++) {
+      moved = movedUp(moved, depth);
+    }
+    return moved;
+  }
+
+  private static Map<String, String> movedUp(Map<String, String> typed, int depth) {
     Map<String, TreeMap<Integer, Integer>> rows = new LinkedHashMap<>();
     typed.forEach(
         (field, text) -> {
           Matcher row = ROW.matcher(field);
-          if (row.lookingAt() && !isUnit(field)) {
-            rows.computeIfAbsent(row.group(1), list -> new TreeMap<>())
-                .put(Integer.valueOf(row.group(2)), 0);
+          if (isAt(row, depth) && !isUnit(field)) {
+            rows.computeIfAbsent(field.substring(0, row.start()), list -> new TreeMap<>())
+                .put(Integer.valueOf(row.group(1)), 0);
           }
         });
-    rows.values()
-        .forEach(
-            numbers -> {
-              int next = 0;
-              for (Map.Entry<Integer, Integer> number : numbers.entrySet()) {
-                number.setValue(next++);
-              }
-            });
+    for (TreeMap<Integer, Integer> numbers : rows.values()) {
+      int next = 0;
+      for (Map.Entry<Integer, Integer> number : numbers.entrySet()) {
+        number.setValue(next++);
+      }
+    }
     Map<String, String> moved = new LinkedHashMap<>();
     typed.forEach(
         (field, text) -> {
           Matcher row = ROW.matcher(field);
-          if (!row.lookingAt()) {
+          if (!isAt(row, depth)) {
             moved.put(field, text);
             return;
           }
-          Integer now =
-              rows.getOrDefault(row.group(1), new TreeMap<>()).get(Integer.valueOf(row.group(2)));
+          String list = field.substring(0, row.start());
+          Integer now = rows.getOrDefault(list, new TreeMap<>()).get(Integer.valueOf(row.group(1)));
           if (now != null) {
-            moved.put(row.group(1) + "[" + now + "]" + field.substring(row.end()), text);
+            moved.put(list + "[" + now + "]" + field.substring(row.end()), text);
           }
         });
     return moved;
+  }
+
+  /** Finds the row number at that depth: the second of {@code contents[1].substitutes[0]}. */
+  private static boolean isAt(Matcher row, int depth) {
+    for (int n = 0; n < depth; n++) {
+      if (!row.find()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** A unit is always sent; it alone fills no row. */

@@ -1,0 +1,2 @@
+/** What pages ask of the papers. */
+package org.barreltally.documents.pages;

@@ -1,0 +1,2 @@
+/** Gift boxes and gift orders as pages. */
+package org.barreltally.gifts.pages;

@@ -1,0 +1,2 @@
+/** Landowners, what they are owed and handed, as pages. */
+package org.barreltally.shares.pages;

@@ -1,0 +1,2 @@
+/** Shops on consignment as pages. */
+package org.barreltally.shops.pages;

@@ -1,0 +1,2 @@
+/** Agreeing leases as a page. */
+package org.barreltally.sugarbush.pages;
