@@ -2,6 +2,7 @@ package org.barreltally.web.pages;
 
 import io.quarkus.arc.Arc;
 import io.quarkus.qute.TemplateGlobal;
+import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
 import io.vertx.core.http.HttpServerRequest;
 import java.util.List;
 import org.barreltally.people.CurrentUser;
@@ -66,6 +67,8 @@ class PageGlobals {
   }
 
   private static boolean atWork() {
-    return Arc.container() != null && Arc.container().requestContext().isActive();
+    return Arc.container() != null
+        && Arc.container().requestContext().isActive()
+        && Arc.container().instance(CurrentVertxRequest.class).get().getCurrent() != null;
   }
 }

@@ -2,6 +2,7 @@ package org.barreltally.web.pages;
 
 import io.quarkus.arc.Arc;
 import io.quarkus.arc.Unremovable;
+import io.quarkus.vertx.http.runtime.CurrentVertxRequest;
 import io.vertx.core.http.Cookie;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.enterprise.context.RequestScoped;
@@ -105,7 +106,9 @@ public class Viewer {
   }
 
   private static boolean atWork() {
-    return Arc.container() != null && Arc.container().requestContext().isActive();
+    return Arc.container() != null
+        && Arc.container().requestContext().isActive()
+        && Arc.container().instance(CurrentVertxRequest.class).get().getCurrent() != null;
   }
 
   private static Viewer now() {
