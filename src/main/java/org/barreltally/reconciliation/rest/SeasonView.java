@@ -142,13 +142,7 @@ public record SeasonView(
   static SeasonView of(SeasonReconciled season) {
     if (season.found() == null) {
       return new SeasonView(
-          season.season(),
-          FlowWords.of(season),
-          null,
-          null,
-          List.of(),
-          List.of(),
-          List.of());
+          season.season(), FlowWords.of(season), null, null, List.of(), List.of(), List.of());
     }
     double critical =
         season.found().critical() == null ? Double.MAX_VALUE : season.found().critical();

@@ -117,6 +117,7 @@ public class Production {
                     bush == null ? null : bush.taps(),
                     bush != null && bush.agreed(),
                     sum(amounts, Amount::mL),
+                    amounts.isEmpty() ? null : ExpectedSyrup.mean(amounts),
                     sugar,
                     share(sugar, all)));
           }
