@@ -2,11 +2,13 @@ package org.barreltally.cost;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -16,6 +18,7 @@ import org.barreltally.cost.flow.Line;
 import org.barreltally.cost.flow.Line.Flow;
 import org.barreltally.cost.internal.TakingsRows;
 import org.barreltally.cost.internal.TakingsRows.Order;
+import org.barreltally.cost.internal.TakingsRows.Settled;
 import org.barreltally.cost.internal.TakingsRows.Taken;
 import org.barreltally.gifts.GiftBill;
 import org.barreltally.gifts.GiftOrders;
@@ -35,7 +38,6 @@ public class Earnings {
       "Takings are without tax. Goods are those that went to buyers, at the year's method; jars lost at shows and shops stand as goods-lost. "
           + YearCost.NOTE;
   private static final int SHOWS_MOST = 500;
-  private static final Set<String> BUYERS = Set.of("customer", "bulk-buyer");
 
   private final Reckoning reckoning;
   private final TakingsRows takings;
@@ -55,51 +57,46 @@ public class Earnings {
   /** What was earned in a year of the book. */
   public Margins of(int year, Margins.By by) {
     Reckoning.Of of = reckoning.year(year, null, null);
-    List<Margins.Row> rows =
+    return margins(
+        of,
+        by,
         switch (by) {
-          case CONTAINER -> byContainer(of);
+          case CONTAINER -> byContainer(of, billed(of));
           case SHOW -> byShow(of);
           case ORDER -> byOrder(of);
-        };
+        });
+  }
+
+  /**
+   * What was earned by container or show in a year of the book, as it was known at a time: gift
+   * orders as they stood then, and shows as they were settled last by then, the others left out.
+   *
+   * @param by not by order
+   */
+  public Margins known(int year, Margins.By by, Instant asOf) {
+    Reckoning.Of of = reckoning.year(year, null, null);
+    return margins(
+        of,
+        by,
+        switch (by) {
+          case CONTAINER -> byContainer(of, billed(of, asOf));
+          case SHOW -> byShow(of, asOf);
+          case ORDER -> throw new IllegalArgumentException("orders are told as they stand now");
+        });
+  }
+
+  private static Margins margins(Reckoning.Of of, Margins.By by, List<Margins.Row> rows) {
+    int year = of.year();
     return new Margins(year, by, of.method(), rows, Margins.Totals.of(rows, of.currency()), NOTE);
   }
 
-  /** Goods and money of one row. */
-  private static final class Sum {
-    private final Money none;
-    private Money takings;
-    private Money goods;
-    private Money lost;
-    private long count;
-
-    private Sum(Reckoning.Of of) {
-      this.none = Money.none(of.currency());
-      this.takings = none;
-      this.goods = none;
-      this.lost = none;
-    }
-
-    private void add(Line line, Money cost) {
-      if (BUYERS.contains(line.account())) {
-        goods = goods.plus(cost);
-        count += line.pool().container() == null ? 0 : line.amount();
-      } else {
-        lost = lost.plus(cost);
-      }
-    }
-
-    private List<Margins.Charge> charges() {
-      return lost.signum() == 0 ? List.of() : List.of(new Margins.Charge("goods-lost", lost));
-    }
-  }
-
-  private List<Margins.Row> byContainer(Reckoning.Of of) {
-    Map<String, Sum> sums = new TreeMap<>();
+  private List<Margins.Row> byContainer(Reckoning.Of of, Map<UUID, Money> gifts) {
+    Map<String, Earned> sums = new TreeMap<>();
     for (Line line : gone(of)) {
-      if (BUYERS.contains(line.account())) {
+      if (Earned.isByBuyer(line)) {
         boolean gift = line.kind().startsWith("gift");
         String name = line.pool().container() == null ? "bulk" : line.pool().container();
-        sums.computeIfAbsent(gift ? "gift-boxes" : name, n -> new Sum(of))
+        sums.computeIfAbsent(gift ? "gift-boxes" : name, n -> new Earned(of))
             .add(line, of.money(line.value()));
       }
     }
@@ -107,17 +104,17 @@ public class Earnings {
         .forEach(
             (taken, part) -> {
               String name = taken.container() == null ? "bulk" : taken.container();
-              Sum sum = sums.computeIfAbsent(name, n -> new Sum(of));
+              Earned sum = sums.computeIfAbsent(name, n -> new Earned(of));
               sum.takings = sum.takings.plus(part);
             });
-    for (Map.Entry<UUID, GiftBill> bill : bills(of).entrySet()) {
-      Sum sum = sums.computeIfAbsent("gift-boxes", n -> new Sum(of));
-      sum.takings = sum.takings.plus(bill.getValue().goods());
+    for (Money goods : gifts.values()) {
+      Earned sum = sums.computeIfAbsent("gift-boxes", n -> new Earned(of));
+      sum.takings = sum.takings.plus(goods);
     }
     return sums.entrySet().stream()
         .map(
             each -> {
-              Sum sum = each.getValue();
+              Earned sum = each.getValue();
               String what =
                   Set.of("bulk", "gift-boxes").contains(each.getKey())
                       ? each.getKey()
@@ -151,8 +148,38 @@ public class Earnings {
     return of.walk().lines().stream().filter(line -> line.flow() == Flow.GONE).toList();
   }
 
-  /** Bills of gift orders of which the first jars went in the year. */
+  /** Goods on the bills of gift orders of which the first jars went in the year. */
+  private Map<UUID, Money> billed(Reckoning.Of of) {
+    Map<UUID, Money> goods = new TreeMap<>();
+    bills(of).forEach((id, bill) -> goods.put(id, bill.goods()));
+    return goods;
+  }
+
+  /** The same as they were at a time. */
+  private Map<UUID, Money> billed(Reckoning.Of of, Instant asOf) {
+    Map<UUID, BigDecimal> known = takings.billed(of.currency(), asOf);
+    Map<UUID, Money> goods = new TreeMap<>();
+    for (UUID id : firstGone(of)) {
+      if (known.containsKey(id)) {
+        goods.put(id, of.money(known.get(id)));
+      }
+    }
+    return goods;
+  }
+
   private Map<UUID, GiftBill> bills(Reckoning.Of of) {
+    Map<UUID, GiftBill> bills = new TreeMap<>();
+    for (UUID id : firstGone(of)) {
+      GiftBill bill = GiftBill.of(gifts.at(id));
+      if (bill.goods().currency().equals(of.currency())) {
+        bills.put(id, bill);
+      }
+    }
+    return bills;
+  }
+
+  /** Gift orders of which the first jars went in the year. */
+  private List<UUID> firstGone(Reckoning.Of of) {
     Map<Integer, Map<UUID, Order>> orders = new HashMap<>();
     Map<String, Integer> first = new TreeMap<>();
     of.walk().end().lines().stream()
@@ -165,53 +192,72 @@ public class Earnings {
                 first.merge(order.name(), line.year(), Math::min);
               }
             });
-    Map<UUID, GiftBill> bills = new TreeMap<>();
-    first.forEach(
-        (order, year) -> {
-          if (year == of.year()) {
-            UUID id = UUID.fromString(order);
-            GiftBill bill = GiftBill.of(gifts.at(id));
-            if (bill.goods().currency().equals(of.currency())) {
-              bills.put(id, bill);
-            }
-          }
-        });
-    return bills;
+    return first.entrySet().stream()
+        .filter(each -> each.getValue() == of.year())
+        .map(each -> UUID.fromString(each.getKey()))
+        .toList();
   }
 
   private List<Margins.Row> byShow(Reckoning.Of of) {
-    Map<String, Sum> sums = new TreeMap<>();
+    Map<UUID, BigDecimal> spent = takings.ofShows(of.currency(), null);
+    Map<String, Earned> sums = byTable(of);
+    List<Margins.Row> rows = new ArrayList<>();
+    for (Show show : shows.list(new Shows.Filter(of.year(), null), null, SHOWS_MOST)) {
+      Settlement told = settling.read(show.id());
+      Settled settled =
+          new Settled(
+              told.takings().minus(told.takenIn().tax()), told.fee(), told.travel(), told.helper());
+      show(of, show, settled, spent.get(show.id()), sums).ifPresent(rows::add);
+    }
+    return rows;
+  }
+
+  private List<Margins.Row> byShow(Reckoning.Of of, Instant asOf) {
+    Map<UUID, Settled> settled = takings.settled(of.currency(), asOf);
+    Map<UUID, BigDecimal> spent = takings.ofShows(of.currency(), of.year());
+    Map<String, Earned> sums = byTable(of);
+    List<Margins.Row> rows = new ArrayList<>();
+    for (Show show : shows.list(new Shows.Filter(of.year(), null), null, SHOWS_MOST)) {
+      if (settled.containsKey(show.id())) {
+        show(of, show, settled.get(show.id()), spent.get(show.id()), sums).ifPresent(rows::add);
+      }
+    }
+    return rows;
+  }
+
+  /** What went from the tables of shows. */
+  private static Map<String, Earned> byTable(Reckoning.Of of) {
+    Map<String, Earned> sums = new TreeMap<>();
     gone(of).stream()
         .filter(line -> "show".equals(of.read().places().get(line.place())))
         .forEach(
             line ->
-                sums.computeIfAbsent(line.place(), place -> new Sum(of))
+                sums.computeIfAbsent(line.place(), place -> new Earned(of))
                     .add(line, of.money(line.value())));
-    Map<UUID, BigDecimal> spent = takings.ofShows(of.currency());
-    List<Margins.Row> rows = new ArrayList<>();
-    for (Show show : shows.list(new Shows.Filter(of.year(), null), null, SHOWS_MOST)) {
-      Settlement told = settling.read(show.id());
-      Sum sum = sums.getOrDefault(show.place(), new Sum(of));
-      List<Margins.Charge> charges = new ArrayList<>();
-      charge(charges, "fee", told.fee());
-      charge(charges, "travel", told.travel());
-      charge(charges, "helper", told.helper());
-      charge(charges, "spent", of.money(spent.getOrDefault(show.id(), BigDecimal.ZERO)));
-      charges.addAll(sum.charges());
-      Money takenIn = told.takings().minus(told.takenIn().tax());
-      if (takenIn.signum() != 0 || sum.goods.signum() != 0 || !charges.isEmpty()) {
-        rows.add(
-            Margins.Row.of(
-                "show",
-                show.id().toString(),
-                show.starts(),
-                sum.count,
-                takenIn,
-                sum.goods,
-                charges));
-      }
+    return sums;
+  }
+
+  private static Optional<Margins.Row> show(
+      Reckoning.Of of, Show show, Settled told, BigDecimal spent, Map<String, Earned> sums) {
+    Earned sum = sums.getOrDefault(show.place(), new Earned(of));
+    List<Margins.Charge> charges = new ArrayList<>();
+    charge(charges, "fee", told.fee());
+    charge(charges, "travel", told.travel());
+    charge(charges, "helper", told.helper());
+    charge(charges, "spent", spent == null ? null : of.money(spent));
+    charges.addAll(sum.charges());
+    if (told.takings().signum() == 0 && sum.goods.signum() == 0 && charges.isEmpty()) {
+      return Optional.empty();
     }
-    return rows;
+    return Optional.of(
+        Margins.Row.of(
+            "show",
+            show.id().toString(),
+            show.starts(),
+            sum.count,
+            told.takings(),
+            sum.goods,
+            charges));
   }
 
   private static void charge(List<Margins.Charge> charges, String what, Money amount) {
@@ -223,12 +269,12 @@ public class Earnings {
   private List<Margins.Row> byOrder(Reckoning.Of of) {
     Map<UUID, Order> orders = takings.orders(of.year());
     Map<String, Order> named = new TreeMap<>();
-    Map<String, Sum> sums = new TreeMap<>();
+    Map<String, Earned> sums = new TreeMap<>();
     for (Line line : gone(of)) {
       Order order = orders.get(line.movement());
       if (order != null && !"table".equals(order.channel())) {
         named.put(order.what() + " " + order.name(), order);
-        sums.computeIfAbsent(order.what() + " " + order.name(), n -> new Sum(of))
+        sums.computeIfAbsent(order.what() + " " + order.name(), n -> new Earned(of))
             .add(line, of.money(line.value()));
       }
     }
@@ -239,7 +285,7 @@ public class Earnings {
                 String what = "refund".equals(taken.what()) ? "sale" : taken.what();
                 String key = what + " " + taken.order();
                 named.putIfAbsent(key, new Order(what, taken.order(), taken.channel(), taken.on()));
-                Sum sum = sums.computeIfAbsent(key, n -> new Sum(of));
+                Earned sum = sums.computeIfAbsent(key, n -> new Earned(of));
                 sum.takings = sum.takings.plus(part);
               }
             });
@@ -250,7 +296,7 @@ public class Earnings {
               String key = "gift " + id;
               bills.put(key, bill);
               named.putIfAbsent(key, new Order("gift", id.toString(), null, null));
-              Sum sum = sums.computeIfAbsent(key, n -> new Sum(of));
+              Earned sum = sums.computeIfAbsent(key, n -> new Earned(of));
               sum.takings = sum.takings.plus(bill.goods());
             });
     return sums.entrySet().stream()
@@ -258,7 +304,7 @@ public class Earnings {
         .toList();
   }
 
-  private static Margins.Row order(Sum sum, Order order, GiftBill bill) {
+  private static Margins.Row order(Earned sum, Order order, GiftBill bill) {
     List<Margins.Charge> charges = new ArrayList<>(sum.charges());
     if (bill != null) {
       charge(charges, "postage", bill.ownCost());

@@ -42,7 +42,7 @@ public class SeasonFlows {
    *
    * @throws NetworkTooLarge if they are between more places and barrels than are reckoned at once
    */
-  @Transactional
+  @Transactional(dontRollbackOn = NetworkTooLarge.class)
   public SeasonReconciled of(int season) {
     plan.begin();
     Period period =

@@ -2,13 +2,13 @@ package org.barreltally.sugarbush;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.util.ArrayList;
+import java.time.Instant;
 import java.util.Collection;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
+import org.barreltally.sugarbush.internal.BushRows;
 import org.barreltally.sugarbush.internal.OwnBushRows;
 
 /**
@@ -18,14 +18,12 @@ import org.barreltally.sugarbush.internal.OwnBushRows;
 @ApplicationScoped
 public class Bushes {
 
-  private static final int AT_ONCE = 200;
-
-  private final Leases leases;
+  private final BushRows bushes;
   private final OwnBushRows own;
   private final LeaseRules rules;
 
-  Bushes(Leases leases, OwnBushRows own, LeaseRules rules) {
-    this.leases = leases;
+  Bushes(BushRows bushes, OwnBushRows own, LeaseRules rules) {
+    this.bushes = bushes;
     this.own = own;
     this.rules = rules;
   }
@@ -54,13 +52,23 @@ public class Bushes {
     UUID bush = own.find(name).orElseThrow(() -> new UnknownBush(name));
     int year = LeaseRules.season(season);
     own.count(bush, year, rules.tap(said, TapKind.SET, ""));
-    return byName(year).get(key(name));
+    return byName(year, null).get(key(name));
   }
 
   /** The bushes of a season by name. */
   @Transactional
   public Collection<Bush> of(int season) {
-    return byName(season).values();
+    return of(season, null);
+  }
+
+  /**
+   * The bushes of a season by name, as they were known at a time.
+   *
+   * @param asOf what was said by then counts; null for all
+   */
+  @Transactional
+  public Collection<Bush> of(int season, Instant asOf) {
+    return byName(season, asOf).values();
   }
 
   /**
@@ -71,43 +79,22 @@ public class Bushes {
   @Transactional
   public String known(String said, int season, String field) {
     String name = LeaseRules.name(said, field, "the bush the sap is from");
-    Bush bush = byName(season).get(key(name));
+    Bush bush = byName(season, null).get(key(name));
     if (bush == null) {
       throw new UnknownBush(name, season, field);
     }
     return bush.name();
   }
 
-  private Map<String, Bush> byName(int season) {
-    Map<String, Bush> bushes = new TreeMap<>();
-    for (Bush bush : own.of(season)) {
-      bushes.put(key(bush.name()), bush);
+  private Map<String, Bush> byName(int season, Instant asOf) {
+    Map<String, Bush> byName = new TreeMap<>();
+    for (Bush bush : bushes.own(season, asOf)) {
+      byName.put(key(bush.name()), bush);
     }
-    for (Lease lease : ofSeason(season)) {
-      TapCount set = lease.taps(TapKind.SET).orElse(null);
-      TapCount count = set == null ? lease.taps(TapKind.AGREED).orElse(null) : set;
-      Bush leased =
-          new Bush(
-              lease.bush(),
-              false,
-              true,
-              count == null ? null : count.count(),
-              set == null && count != null);
-      bushes.merge(key(lease.bush()), leased, Bush::and);
+    for (Bush leased : bushes.leased(season, asOf)) {
+      byName.merge(key(leased.name()), leased, Bush::and);
     }
-    return bushes;
-  }
-
-  private List<Lease> ofSeason(int season) {
-    List<Lease> all = new ArrayList<>();
-    List<Lease> part;
-    UUID after = null;
-    do {
-      part = leases.list(new Leases.Filter(season, null, null), after, AT_ONCE);
-      all.addAll(part);
-      after = part.isEmpty() ? null : part.get(part.size() - 1).id();
-    } while (part.size() == AT_ONCE);
-    return all;
+    return byName;
   }
 
   private static String key(String name) {

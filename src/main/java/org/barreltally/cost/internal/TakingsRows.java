@@ -4,8 +4,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +15,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.barreltally.ledger.Bundle;
 import org.barreltally.ledger.Days;
+import org.barreltally.pricing.Money;
 
 /**
  * What was taken for goods in a year of the book, by size and by order. Tax is left out. What was
@@ -93,8 +96,34 @@ public class TakingsRows {
   private static final String OF_SHOWS =
       """
       SELECT show, sum(amount) FROM costs c WHERE show IS NOT NULL AND currency = ?
-        AND NOT EXISTS (SELECT 1 FROM cost_reversals r WHERE r.cost = c.id) GROUP BY show
+        AND c.book_year <= ? AND NOT EXISTS (SELECT 1 FROM cost_reversals r
+          WHERE r.cost = c.id AND r.book_year <= ?) GROUP BY show
       """;
+
+  /** What settlements came to by a time, each in the newest. */
+  private static final String SETTLED =
+      """
+      SELECT DISTINCT ON (s.show) s.show,
+        CAST(s.told #>> '{takings,amount}' AS numeric)
+          - coalesce(CAST(s.told #>> '{takenIn,tax,amount}' AS numeric), 0),
+        CAST(s.told #>> '{fee,amount}' AS numeric), CAST(s.told #>> '{travel,amount}' AS numeric),
+        CAST(s.told #>> '{helper,amount}' AS numeric), s.told #>> '{takings,currency}'
+      FROM show_settlements s WHERE s.recorded_at <= ?
+      ORDER BY s.show, s.recorded_at DESC, s.id DESC
+      """;
+
+  private static final String BILLED =
+      """
+      SELECT l.order_id, sum(l.boxes * l.price) FROM gift_lines l
+        JOIN gift_orders o ON o.id = l.order_id
+        LEFT JOIN LATERAL (SELECT s.becomes FROM gift_steps s
+          WHERE s.order_id = l.order_id AND s.n = l.n AND s.becomes IS NOT NULL
+            AND s.recorded_at <= ? ORDER BY s.recorded_at DESC, s.id DESC LIMIT 1) s ON true
+      WHERE o.recorded_at <= ? AND o.currency = ? AND coalesce(s.becomes, '') <> 'cancelled'
+      GROUP BY l.order_id
+      """;
+
+  private static final int ALL = 9999;
 
   private final EntityManager entities;
   private final Days days;
@@ -151,15 +180,72 @@ public class TakingsRows {
     return orders;
   }
 
-  /** Costs that belong to shows and stand. */
+  /**
+   * What a show came to in its settlement.
+   *
+   * @param takings without tax
+   * @param fee null where there was none; so are the others
+   */
+  public record Settled(Money takings, Money fee, Money travel, Money helper) {}
+
+  /** The newest settlement of each show by a time, in a currency. */
   @Transactional
-  public Map<UUID, BigDecimal> ofShows(String currency) {
+  public Map<UUID, Settled> settled(String currency, Instant asOf) {
+    Map<UUID, Settled> settled = new HashMap<>();
+    new Bundle()
+        .ask(
+            SETTLED,
+            row -> {
+              if (currency.equals(row.getString(6))) {
+                settled.put(
+                    row.getObject(1, UUID.class),
+                    new Settled(
+                        money(row.getBigDecimal(2), currency),
+                        money(row.getBigDecimal(3), currency),
+                        money(row.getBigDecimal(4), currency),
+                        money(row.getBigDecimal(5), currency)));
+              }
+            },
+            asOf.atOffset(ZoneOffset.UTC))
+        .send(entities);
+    return settled;
+  }
+
+  private static Money money(BigDecimal amount, String currency) {
+    return amount == null ? null : Money.rounded(amount, currency);
+  }
+
+  /** Goods of gift orders that were not cancelled by a time, in a currency. */
+  @Transactional
+  public Map<UUID, BigDecimal> billed(String currency, Instant asOf) {
+    Map<UUID, BigDecimal> billed = new HashMap<>();
+    new Bundle()
+        .ask(
+            BILLED,
+            row -> billed.put(row.getObject(1, UUID.class), row.getBigDecimal(2)),
+            asOf.atOffset(ZoneOffset.UTC),
+            asOf.atOffset(ZoneOffset.UTC),
+            currency)
+        .send(entities);
+    return billed;
+  }
+
+  /**
+   * Costs that belong to shows and stand.
+   *
+   * @param year up to which they were booked and taken back; null for all
+   */
+  @Transactional
+  public Map<UUID, BigDecimal> ofShows(String currency, Integer year) {
+    int last = year == null ? ALL : year;
     Map<UUID, BigDecimal> costs = new HashMap<>();
     new Bundle()
         .ask(
             OF_SHOWS,
             row -> costs.put(row.getObject(1, UUID.class), row.getBigDecimal(2)),
-            currency)
+            currency,
+            last,
+            last)
         .send(entities);
     return costs;
   }

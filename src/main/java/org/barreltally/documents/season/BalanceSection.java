@@ -4,12 +4,17 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.barreltally.documents.internal.BookPages;
 import org.barreltally.documents.internal.BookPages.Heading;
 import org.barreltally.reconciliation.Amount;
 import org.barreltally.reconciliation.Balance;
 import org.barreltally.reconciliation.Balances;
+import org.barreltally.reconciliation.FlowWords;
 import org.barreltally.reconciliation.Line;
+import org.barreltally.reconciliation.SeasonFlows;
+import org.barreltally.reconciliation.SeasonReconciled;
+import org.barreltally.reconciliation.flows.NetworkTooLarge;
 
 /** Where every gallon went: the balance of the year in mass, and what it leaves unexplained. */
 @ApplicationScoped
@@ -37,10 +42,15 @@ class BalanceSection implements SeasonBookSection {
           Map.entry(Line.CONTAINERS, "At the end: in jars"),
           Map.entry(Line.CONSIGNED, "At the end: in jars at shops"));
 
-  private final Balances balances;
+  /** How many things that do not fit are told; the rest follow from them oftener than not. */
+  private static final int SUSPECTS = 2;
 
-  BalanceSection(Balances balances) {
+  private final Balances balances;
+  private final SeasonFlows flows;
+
+  BalanceSection(Balances balances, SeasonFlows flows) {
     this.balances = balances;
+    this.flows = flows;
   }
 
   @Override
@@ -79,6 +89,35 @@ class BalanceSection implements SeasonBookSection {
     }
     sum(out, "Stands at the year's end", balance.closing());
     out.say(unexplained(balance));
+    if (year.closedAt() == null) {
+      suspects(year, out);
+    }
+  }
+
+  /**
+   * Where to look while the year is open. What was weighed again after a closing would speak here
+   * too, so a closed year has none.
+   */
+  private void suspects(BookYear year, BookPages out) {
+    SeasonReconciled season;
+    try {
+      season = flows.of(year.year());
+    } catch (NetworkTooLarge tooLarge) {
+      out.say("Weighings and counts were not held beside each other. " + tooLarge.getMessage());
+      return;
+    }
+    if (season.found() == null || season.found().suspects().isEmpty()) {
+      return;
+    }
+    out.say(FlowWords.of(season));
+    season.found().suspects().stream()
+        .limit(SUSPECTS)
+        .map(
+            suspect ->
+                suspect.readings().stream()
+                    .map(FlowWords::of)
+                    .collect(Collectors.joining(" Or, as likely: ")))
+        .forEach(out::say);
   }
 
   private static void row(BookPages out, Balance balance, Line line) {

@@ -5,8 +5,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import org.barreltally.measure.Quantity;
-import org.barreltally.measure.Syrup;
 import org.barreltally.measure.Unit;
+import org.barreltally.reconciliation.FlowWords;
 import org.barreltally.reconciliation.How;
 import org.barreltally.reconciliation.SeasonReconciled;
 import org.barreltally.reconciliation.flows.ReconciledFlow;
@@ -29,22 +29,13 @@ public record SeasonView(
     List<FlowView> flows,
     List<PlaceView> places) {
 
-  /** For volumes: syrup as the trade mostly fills it. */
-  private static final Syrup USUAL = new Syrup(66.9);
-
   private static final double G_PER_KG = 1000;
 
   /** Weight as a scale reads in air, and volume at 68 °F of syrup of 66.9 °Bx. */
   public record Said(Quantity weight, Quantity volumeAt68F) {
 
     static Said of(double grams) {
-      return new Said(
-          Quantity.rounded(USUAL.weightInAir(grams), Unit.G, 3).to(Unit.LB, 2),
-          Quantity.rounded(USUAL.mLAt20(grams), Unit.ML, 3).to(Unit.GAL, 3));
-    }
-
-    String words() {
-      return weight.value().abs() + " lb (" + volumeAt68F.value().abs() + " gal at 68 °F)";
+      return new Said(FlowWords.weight(grams), FlowWords.volume(grams));
     }
   }
 
@@ -66,21 +57,12 @@ public record SeasonView(
       String flow, String place, String says, Said error, Said standardUncertainty) {
 
     static ReadingView of(Suspect.Reading reading) {
-      Said error = Said.of(reading.error());
       return new ReadingView(
-          reading.flow(), reading.node(), words(reading, error), error, Said.of(reading.u()));
-    }
-
-    private static String words(Suspect.Reading reading, Said error) {
-      if (reading.flow() != null) {
-        return "%s: what was told is probably %s too %s. Weigh or count it again, or look at the slip."
-            .formatted(reading.flow(), error.words(), reading.error() > 0 ? "high" : "low");
-      }
-      return reading.error() > 0
-          ? "%s: about %s came in that is not told to have left. Look for a posting that was lost, a loss, or a wrong count."
-              .formatted(reading.node(), error.words())
-          : "%s: about %s left that is not told to have come in. Look for a posting that was lost, one told twice, or a wrong count."
-              .formatted(reading.node(), error.words());
+          reading.flow(),
+          reading.node(),
+          FlowWords.of(reading),
+          Said.of(reading.error()),
+          Said.of(reading.u()));
     }
   }
 
@@ -160,19 +142,13 @@ public record SeasonView(
   static SeasonView of(SeasonReconciled season) {
     if (season.found() == null) {
       return new SeasonView(
-          season.season(),
-          "Nothing was measured in " + season.season() + ".",
-          null,
-          null,
-          List.of(),
-          List.of(),
-          List.of());
+          season.season(), FlowWords.of(season), null, null, List.of(), List.of(), List.of());
     }
     double critical =
         season.found().critical() == null ? Double.MAX_VALUE : season.found().critical();
     return new SeasonView(
         season.season(),
-        words(season),
+        FlowWords.of(season),
         NetworkView.TestView.of(season.found().globalTest()),
         decimal(season.found().critical(), 3),
         season.found().suspects().stream()
@@ -188,21 +164,6 @@ public record SeasonView(
                 flow -> FlowView.of(flow, season.network().how().get(flow.flow().name()), critical))
             .toList(),
         season.found().nodes().stream().map(PlaceView::of).toList());
-  }
-
-  private static String words(SeasonReconciled season) {
-    if (season.found().critical() == null) {
-      return "Nothing was measured twice, so no measurement checks another. Weigh barrels again and"
-          + " count shelves.";
-    }
-    if (season.found().suspects().isEmpty()) {
-      return season.found().globalTest().passed()
-          ? "What was measured agrees within what measuring can tell."
-          : "Taken together the measurements agree less well than they should, but none stands out.";
-    }
-    return season.found().suspects().size() == 1
-        ? "One thing does not fit: look at it first."
-        : season.found().suspects().size() + " things do not fit: look at the first one first.";
   }
 
   private static Quantity kg(Double grams) {

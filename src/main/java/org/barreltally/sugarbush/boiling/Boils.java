@@ -2,6 +2,7 @@ package org.barreltally.sugarbush.boiling;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,23 +30,34 @@ public class Boils {
   public Boil at(UUID id) {
     Entry boil =
         log.find(id, EntryKind.BOIL).orElseThrow(() -> new UnknownEntry("boil", id, "/api/boils"));
-    return whole(List.of(boil)).get(0);
+    return whole(List.of(boil), null).get(0);
   }
 
   /** The newest first, of a season or of all (null), after an id (or null), at most so many. */
   @Transactional
   public List<Boil> list(Integer season, UUID after, int limit) {
-    return whole(log.list(EntryKind.BOIL, season, after, limit));
+    return whole(log.list(EntryKind.BOIL, season, after, limit), null);
   }
 
   /** All that count of a season. */
   public List<Boil> counting(int season) {
-    return whole(log.counting(EntryKind.BOIL, season));
+    return counting(season, null);
   }
 
-  private List<Boil> whole(List<Entry> boils) {
+  /**
+   * All that count of a season. What tanks are short of is as the whole log has it, and no part of
+   * what was known at a time.
+   *
+   * @param asOf what was entered and taken back by then counts; null for all
+   */
+  @Transactional
+  public List<Boil> counting(int season, Instant asOf) {
+    return whole(log.counting(EntryKind.BOIL, season, asOf), asOf);
+  }
+
+  private List<Boil> whole(List<Entry> boils, Instant asOf) {
     Map<UUID, List<Entry>> parts =
-        log.parts(boils.stream().map(Entry::id).toList()).stream()
+        log.parts(boils.stream().map(Entry::id).toList(), asOf).stream()
             .collect(Collectors.groupingBy(Entry::boil));
     TankLog tanks = new TankLog(log);
     return boils.stream()

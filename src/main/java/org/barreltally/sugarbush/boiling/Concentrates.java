@@ -2,6 +2,7 @@ package org.barreltally.sugarbush.boiling;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
@@ -91,9 +92,15 @@ public class Concentrates {
     return made(log.list(EntryKind.CONCENTRATE, season, after, limit));
   }
 
-  /** All that count of a season. */
-  List<Concentrate> counting(int season) {
-    return made(log.counting(EntryKind.CONCENTRATE, season));
+  /**
+   * All that count of a season. What a permeate holds is reckoned with today's instruments, and is
+   * no part of what was known at a time.
+   *
+   * @param asOf what was entered and taken back by then counts; null for all
+   */
+  @Transactional
+  public List<Concentrate> counting(int season, Instant asOf) {
+    return made(log.counting(EntryKind.CONCENTRATE, season, asOf));
   }
 
   /**

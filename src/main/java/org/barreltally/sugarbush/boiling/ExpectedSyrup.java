@@ -83,9 +83,9 @@ public record ExpectedSyrup(
   }
 
   /** By mass; the weights' own doubt hardly moves it and is left out. */
-  private static Uncertain mean(List<Amount> drawn) {
-    double grams = sum(drawn, Amount::grams).value();
-    return sum(drawn, a -> a.brix().times(a.grams().value() / grams));
+  static Uncertain mean(List<Amount> amounts) {
+    double grams = sum(amounts, Amount::grams).value();
+    return sum(amounts, a -> a.brix().times(a.grams().value() / grams));
   }
 
   private static double perML(double brix) {

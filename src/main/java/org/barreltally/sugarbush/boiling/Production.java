@@ -4,6 +4,7 @@ import static org.barreltally.sugarbush.boiling.ExpectedSyrup.sum;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -37,8 +38,18 @@ public class Production {
   /** The season's sums; all nothing where the log has nothing of it. */
   @Transactional
   public ProductionSeason of(int season) {
-    List<Boil> boiled = boils.counting(season);
-    List<OfWood> gathered = gathered(season, boiled);
+    return of(season, null);
+  }
+
+  /**
+   * The season's sums as they were known at a time.
+   *
+   * @param asOf what was entered, counted and taken back by then counts; null for all
+   */
+  @Transactional
+  public ProductionSeason of(int season, Instant asOf) {
+    List<Boil> boiled = boils.counting(season, asOf);
+    List<OfWood> gathered = gathered(season, boiled, asOf);
     List<ExpectedSyrup> expected = boiled.stream().map(Boil::expected).toList();
     List<ExpectedSyrup.Drawn> drawn =
         expected.stream().map(ExpectedSyrup::drawn).filter(Objects::nonNull).toList();
@@ -51,10 +62,10 @@ public class Production {
     List<Amount> sap = gathered.stream().map(OfWood::amount).toList();
     return new ProductionSeason(
         season,
-        byBush(gathered, bushes.of(season)),
+        byBush(gathered, bushes.of(season, asOf)),
         sum(sap, Amount::mL),
         sum(sap, Amount::sugar),
-        membranes(concentrates.counting(season)),
+        membranes(concentrates.counting(season, asOf)),
         boiled.size(),
         sum(fed, Amount::mL),
         sum(fed, Amount::sugar),
@@ -68,9 +79,9 @@ public class Production {
   private record OfWood(String bush, Amount amount) {}
 
   /** What went to tanks, and what was boiled straight from the trees. */
-  private List<OfWood> gathered(int season, List<Boil> boiled) {
+  private List<OfWood> gathered(int season, List<Boil> boiled, Instant asOf) {
     List<OfWood> all = new ArrayList<>();
-    for (Entry sap : log.counting(EntryKind.SAP, season)) {
+    for (Entry sap : log.counting(EntryKind.SAP, season, asOf)) {
       all.add(new OfWood(sap.bush(), sap.amount(Role.GATHERED)));
     }
     for (Boil boil : boiled) {
@@ -106,6 +117,7 @@ public class Production {
                     bush == null ? null : bush.taps(),
                     bush != null && bush.agreed(),
                     sum(amounts, Amount::mL),
+                    amounts.isEmpty() ? null : ExpectedSyrup.mean(amounts),
                     sugar,
                     share(sugar, all)));
           }

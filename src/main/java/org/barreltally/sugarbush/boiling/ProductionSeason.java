@@ -42,11 +42,18 @@ public record ProductionSeason(
    * A bush's part.
    *
    * @param taps null where none were counted
+   * @param brix of the sap, by mass over what was gathered; null where nothing was
    * @param agreed whether part of them was only agreed, not counted in the trees
    * @param share of the season's sugar gathered, 0 to 1; syrup is parted by it
    */
   public record OfBush(
-      String bush, Integer taps, boolean agreed, Uncertain sap, Uncertain sugar, Uncertain share) {}
+      String bush,
+      Integer taps,
+      boolean agreed,
+      Uncertain sap,
+      Uncertain brix,
+      Uncertain sugar,
+      Uncertain share) {}
 
   /** What went through membranes. */
   public record OfMembrane(

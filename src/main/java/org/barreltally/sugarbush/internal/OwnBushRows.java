@@ -2,14 +2,12 @@ package org.barreltally.sugarbush.internal;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
-import jakarta.persistence.Tuple;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
 import org.barreltally.ledger.RecordedBy;
-import org.barreltally.sugarbush.Bush;
 import org.barreltally.sugarbush.TapCount;
 
 /** Bushes of one's own and their taps. */
@@ -67,29 +65,5 @@ public class OwnBushRows {
         .setParameter("at", days.now())
         .setParameter("by", recordedBy.user())
         .executeUpdate();
-  }
-
-  /** All of them, each with the newest count of a season. */
-  public List<Bush> of(int season) {
-    List<?> rows =
-        entities
-            .createNativeQuery(
-                "SELECT b.name, (SELECT t.taps FROM own_bush_taps t WHERE t.bush = b.id"
-                    + " AND t.season = :season ORDER BY t.from_day DESC, t.id DESC LIMIT 1) AS taps"
-                    + " FROM own_bushes b ORDER BY lower(b.name)",
-                Tuple.class)
-            .setParameter("season", season)
-            .getResultList();
-    return rows.stream()
-        .map(Tuple.class::cast)
-        .map(
-            row ->
-                new Bush(
-                    row.get("name", String.class),
-                    true,
-                    false,
-                    row.get("taps", Integer.class),
-                    false))
-        .toList();
   }
 }

@@ -6,12 +6,12 @@ import static org.barreltally.Owner.posts;
 import java.util.Locale;
 
 /** Bushes and JSON for the sugarhouse's tests; names and tanks are no other test's. */
-final class Woods {
+public final class Woods {
 
   private Woods() {}
 
   /** A bush of one's own with taps from January on. */
-  static String ownBush(int season, int taps) {
+  public static String ownBush(int season, int taps) {
     String name = newTag("Own");
     posts("/api/bushes", "{'name': '%s'}".formatted(name)).statusCode(201);
     posts(
@@ -22,7 +22,7 @@ final class Woods {
   }
 
   /** A leased bush of which 5 more taps were agreed than set. */
-  static String leasedBush(int season, int taps) {
+  public static String leasedBush(int season, int taps) {
     String name = newTag("Leased");
     posts(
             "/api/leases",
@@ -36,12 +36,12 @@ final class Woods {
     return name;
   }
 
-  static String sap(String on, String bush, double litres, double brix, String tank) {
+  public static String sap(String on, String bush, double litres, double brix, String tank) {
     return "{'on': '%s', 'bush': '%s', %s}".formatted(on, bush, gauged(litres, brix, tank));
   }
 
   /** Read at 68 °F, so that nothing shrinks and sums can be done by hand. */
-  static String gauged(double litres, double brix, String tank) {
+  public static String gauged(double litres, double brix, String tank) {
     return String.format(
         Locale.ROOT,
         "'volume': {'value': %.3f, 'unit': 'L'}, 'temperature': {'value': 68, 'unit': 'degF'}, 'brix': %.2f, 'tank': '%s'",
@@ -50,23 +50,23 @@ final class Woods {
         tank);
   }
 
-  static String concentrate(
+  public static String concentrate(
       String on, double in, double brixIn, String from, double out, double brixOut, String to) {
     return "{'on': '%s', 'sap': {%s}, 'concentrate': {%s}}"
         .formatted(on, gauged(in, brixIn, from), gauged(out, brixOut, to));
   }
 
-  static String boil(String on, String more) {
+  public static String boil(String on, String more) {
     return "{'on': '%s', 'startedAt': '%sT12:00:00Z', 'targetBrix': 66.9%s}"
         .formatted(on, on, more);
   }
 
-  static String feed(double litres, double brix, String tank) {
+  public static String feed(double litres, double brix, String tank) {
     return "{'of': 'concentrate', " + gauged(litres, brix, tank) + "}";
   }
 
   /** Net kilograms as a scale reads, 66.9 °Bx, into B-77. */
-  static String drawn(String at, double kilograms) {
+  public static String drawn(String at, double kilograms) {
     return String.format(
         Locale.ROOT,
         "{'at': '%s', 'weight': {'value': %.3f, 'unit': 'kg'}, %s, 'barrel': 'B-77'}",
@@ -75,7 +75,7 @@ final class Woods {
         density(66.9));
   }
 
-  static String density(double brix) {
+  public static String density(double brix) {
     return String.format(
         Locale.ROOT,
         "'density': {'reading': {'value': %.2f, 'unit': 'Brix'}, 'temperature': {'value': 68, 'unit': 'degF'}, 'instrument': 'refractometer'}",

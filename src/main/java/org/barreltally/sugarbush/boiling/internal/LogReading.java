@@ -33,6 +33,13 @@ public class LogReading {
         LEFT JOIN sugarhouse_reversals b ON b.entry = e.boil
       """;
 
+  /** The same as it was known at a time. */
+  private static final String SELECT_KNOWN =
+      SELECT
+              .replace("ON r.entry = e.id", "ON r.entry = e.id AND r.recorded_at <= :asof")
+              .replace("ON b.entry = e.boil", "ON b.entry = e.boil AND b.recorded_at <= :asof")
+          + "WHERE e.recorded_at <= :asof AND ";
+
   private static final String TANKS =
       """
       SELECT a.tank, sum(CASE WHEN a.role IN ('gathered', 'made') THEN a.ml ELSE -a.ml END) AS ml,
@@ -59,9 +66,18 @@ public class LogReading {
 
   /** The parts of boils, in the order of their entry. */
   public List<Entry> parts(Collection<UUID> boils) {
+    return parts(boils, null);
+  }
+
+  /**
+   * The parts of boils, in the order of their entry.
+   *
+   * @param asOf what was entered and taken back by then counts; null for all
+   */
+  public List<Entry> parts(Collection<UUID> boils, Instant asOf) {
     return boils.isEmpty()
         ? List.of()
-        : read("WHERE e.boil IN (:boils) ORDER BY e.id", Map.of("boils", boils), null);
+        : known("e.boil IN (:boils) ORDER BY e.id", Map.of("boils", boils), asOf);
   }
 
   /**
@@ -84,13 +100,17 @@ public class LogReading {
     return read(where + " ORDER BY e.id DESC", parameters, limit);
   }
 
-  /** All that counts of a kind in a season, in the order of its entry. */
-  public List<Entry> counting(EntryKind kind, int season) {
-    return read(
-        "WHERE e.kind = :kind AND e.season = :season AND r.entry IS NULL AND b.entry IS NULL"
+  /**
+   * All that counts of a kind in a season, in the order of its entry.
+   *
+   * @param asOf what was entered and taken back by then counts; null for all
+   */
+  public List<Entry> counting(EntryKind kind, int season, Instant asOf) {
+    return known(
+        "e.kind = :kind AND e.season = :season AND r.entry IS NULL AND b.entry IS NULL"
             + " ORDER BY e.id",
         Map.of("kind", kind.code(), "season", season),
-        null);
+        asOf);
   }
 
   /** What stands in each tank by the log at the end of a day, mL at 20 °C; below zero too. */
@@ -120,8 +140,22 @@ public class LogReading {
     }
   }
 
+  private List<Entry> known(String condition, Map<String, Object> parameters, Instant asOf) {
+    if (asOf == null) {
+      return read(SELECT, "WHERE " + condition, parameters, null);
+    }
+    Map<String, Object> all = new HashMap<>(parameters);
+    all.put("asof", asOf);
+    return read(SELECT_KNOWN, condition, all, null);
+  }
+
   private List<Entry> read(String condition, Map<String, Object> parameters, Integer limit) {
-    Query query = entities.createNativeQuery(SELECT + condition, Tuple.class);
+    return read(SELECT, condition, parameters, limit);
+  }
+
+  private List<Entry> read(
+      String select, String condition, Map<String, Object> parameters, Integer limit) {
+    Query query = entities.createNativeQuery(select + condition, Tuple.class);
     if (limit != null) {
       query.setMaxResults(limit);
     }
