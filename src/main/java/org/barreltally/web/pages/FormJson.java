@@ -1,5 +1,6 @@
 package org.barreltally.web.pages;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -59,12 +60,19 @@ final class FormJson {
   private ObjectNode object(Class<?> record, String prefix) {
     ObjectNode object = JSON.objectNode();
     for (RecordComponent part : record.getRecordComponents()) {
-      JsonNode value = value(part.getGenericType(), prefix + part.getName());
+      String name = name(part);
+      JsonNode value = value(part.getGenericType(), prefix + name);
       if (value != null) {
-        object.set(part.getName(), value);
+        object.set(name, value);
       }
     }
     return object;
+  }
+
+  /** Its name in the JSON, which is another where Java keeps the word for itself. */
+  private static String name(RecordComponent part) {
+    JsonProperty named = part.getAccessor().getAnnotation(JsonProperty.class);
+    return named == null || named.value().isEmpty() ? part.getName() : named.value();
   }
 
   private JsonNode value(Type type, String field) {
