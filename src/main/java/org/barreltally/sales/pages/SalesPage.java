@@ -17,7 +17,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.barreltally.sales.Channel;
-import org.barreltally.sales.Conflict;
 import org.barreltally.sales.away.NoPaper;
 import org.barreltally.sales.rest.AwaySaleView;
 import org.barreltally.sales.rest.AwaySalesApi;
@@ -50,8 +49,6 @@ public class SalesPage implements MenuEntry {
         Map<String, AwaySaleView> papers,
         Form asked,
         List<Choice> channels);
-
-    static native TemplateInstance conflicts(List<Conflict> conflicts);
   }
 
   private final SalesApi sales;
@@ -103,15 +100,6 @@ public class SalesPage implements MenuEntry {
     } catch (NoPaper none) {
       return null;
     }
-  }
-
-  /** Sale ids that came again with other content. */
-  @GET
-  @Path("/conflicts")
-  @Operation(hidden = true)
-  public TemplateInstance conflicts(@QueryParam("place") String place) {
-    return Templates.conflicts(
-        WholeList.of((limit, after) -> sales.conflicts(place, limit, after)));
   }
 
   @Override

@@ -16,7 +16,9 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import org.barreltally.shows.ShowChangedSince;
 import org.barreltally.shows.rest.ShowDetails;
 import org.barreltally.shows.rest.ShowView;
 import org.barreltally.shows.rest.ShowsApi;
@@ -36,6 +38,8 @@ public class ChangePage {
     static native TemplateInstance change(
         ShowView show, Form form, List<Choice> priceLists, String currency);
   }
+
+  private static final Set<String> BESIDE = Set.of("token", "form", "version", "allowOverlap");
 
   private final ShowsApi api;
   private final Forms forms;
@@ -71,9 +75,23 @@ public class ChangePage {
             return URI.create("/shows/" + id);
           } catch (JsonProcessingException e) {
             throw forms.refusal(e);
+          } catch (ShowChangedSince e) {
+            if (!stands(id, said)) {
+              throw e;
+            }
+            return URI.create("/shows/" + id);
           }
         },
         form -> page(show(id), form));
+  }
+
+  /** Whether all of it stands booked already, as after a second click. */
+  private boolean stands(UUID id, MultivaluedMap<String, String> said) {
+    ShowView show = show(id);
+    Form now = BookingShape.filled(show.booking(), show.version(), desk.farm());
+    return said.keySet().stream()
+        .filter(field -> !BESIDE.contains(field) && !field.endsWith(".unit"))
+        .allMatch(field -> now.value(field).equals(said.getFirst(field).strip()));
   }
 
   private ShowView show(UUID id) {

@@ -16,6 +16,9 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
 import java.util.UUID;
+import org.barreltally.sales.CountNeeded;
+import org.barreltally.sales.rest.SalesApi;
+import org.barreltally.shows.ShowChangedSince;
 import org.barreltally.shows.ShowState;
 import org.barreltally.shows.rest.ShowAffairsApi;
 import org.barreltally.shows.rest.ShowDetails;
@@ -34,7 +37,9 @@ public class ShowPage {
   @CheckedTemplate(basePath = "shows")
   static class Templates {
     static native TemplateInstance show(
-        ShowDetails details, List<Choice> next, boolean mayCallOff, Form form, String priceList);
+        ShowDetails details, List<Choice> next, boolean mayCallOff, Form form, String priceList,
+        List<CountNeeded> counts,
+        int conflicts);
 
     static native TemplateInstance calloff(ShowDetails details, Form form, String currency);
 
@@ -43,13 +48,16 @@ public class ShowPage {
 
   private final ShowsApi api;
   private final ShowAffairsApi affairs;
+  private final SalesApi sales;
   private final Forms forms;
   private final BookingDesk desk;
 
   @Inject
-  ShowPage(ShowsApi api, ShowAffairsApi affairs, Forms forms, BookingDesk desk) {
+  ShowPage(
+      ShowsApi api, ShowAffairsApi affairs, SalesApi sales, Forms forms, BookingDesk desk) {
     this.api = api;
     this.affairs = affairs;
+    this.sales = sales;
     this.forms = forms;
     this.desk = desk;
   }
@@ -69,7 +77,14 @@ public class ShowPage {
         said,
         ShowsApi.NextState.class,
         (key, next) -> {
-          api.step(id, said.getFirst("version"), next);
+          try {
+            api.step(id, said.getFirst("version"), next);
+          } catch (ShowChangedSince e) {
+            // A second click finds the show where the first one brought it.
+            if (details(id).show().state() != next.state()) {
+              throw e;
+            }
+          }
           return address(id);
         },
         form -> page(id, form));
@@ -146,7 +161,9 @@ public class ShowPage {
         next(details),
         details.next().contains(ShowState.CALLED_OFF),
         form,
-        priceList(details));
+        priceList(details),
+        sales.countNeeded(details.show().place()).items(),
+        sales.conflicts(details.show().place(), null, null).items().size());
   }
 
   /** What a word brings about; counting, settling and calling off have pages of their own. */
