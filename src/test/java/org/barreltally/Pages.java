@@ -137,8 +137,12 @@ public final class Pages {
   public static String beside(Document page, String field) {
     Element input = page.selectFirst("[name=\"" + field + "\"]");
     assertNotNull(input, "no field " + field);
+    if (!input.attr("aria-invalid").equals("true")) {
+      return "";
+    }
     Element message = page.getElementById(input.attr("aria-describedby"));
-    return input.attr("aria-invalid").equals("true") && message != null ? message.text() : "";
+    assertNotNull(message, "nothing beside " + field);
+    return message.text();
   }
 
   /** What a field holds. */

@@ -37,7 +37,11 @@ public class ShowPage {
   @CheckedTemplate(basePath = "shows")
   static class Templates {
     static native TemplateInstance show(
-        ShowDetails details, List<Choice> next, boolean mayCallOff, Form form, String priceList,
+        ShowDetails details,
+        List<Choice> next,
+        boolean mayCallOff,
+        Form form,
+        String priceList,
         List<CountNeeded> counts,
         int conflicts);
 
@@ -53,8 +57,7 @@ public class ShowPage {
   private final BookingDesk desk;
 
   @Inject
-  ShowPage(
-      ShowsApi api, ShowAffairsApi affairs, SalesApi sales, Forms forms, BookingDesk desk) {
+  ShowPage(ShowsApi api, ShowAffairsApi affairs, SalesApi sales, Forms forms, BookingDesk desk) {
     this.api = api;
     this.affairs = affairs;
     this.sales = sales;

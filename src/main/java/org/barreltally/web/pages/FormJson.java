@@ -9,6 +9,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
@@ -173,7 +174,10 @@ final class FormJson {
       return null;
     }
     String plain = both.group(1).replaceAll("[ \u00a0\u202f+]", "").replace(',', '.');
-    return JSON.numberNode(new BigDecimal(plain));
+    // A whole number stays one, for resources that take no others where pieces are counted.
+    return plain.contains(".")
+        ? JSON.numberNode(new BigDecimal(plain))
+        : JSON.numberNode(new BigInteger(plain));
   }
 
   private static JsonNode truth(String text) {

@@ -68,8 +68,7 @@ class SalesPagesTest {
     assertTrue(owner.reads("/sales").text().contains("Hesper Loomworks"));
 
     Document refused = owner.form(at + "/return").inRow("lot", lot, "count", 4).refused(400);
-    assertEquals(
-        "Say why they came back, in at most 500 characters.", beside(refused, "reason"));
+    assertEquals("Say why they came back, in at most 500 characters.", beside(refused, "reason"));
     refused =
         owner
             .form(at + "/return")
@@ -113,7 +112,8 @@ class SalesPagesTest {
     String size = Owner.newSize(16);
     String lot = shelf.lotWith(2, size);
     String at = sale(size, 1).done();
-    assertEquals("Say why the sale is taken back.", beside(owner.form(at + "/undo").refused(400), "reason"));
+    assertEquals(
+        "Say why the sale is taken back.", beside(owner.form(at + "/undo").refused(400), "reason"));
     owner.form(at + "/undo").with("reason", "Wrong size").done();
     assertTrue(owner.reads(at).select("h1").text().contains("taken back"));
     assertEquals(2, shelf.standing("cool-room", lot, size));

@@ -87,8 +87,7 @@ class BookingPagesTest {
     assertEquals("Give an amount that is not below nothing.", beside(page, "booth.fee"));
     assertEquals("Give percent from 0 to 100.", beside(page, "booth.percentOfSales"));
     assertEquals(
-        "Give inches, more than 0 and at most 600.",
-        beside(page, "booth.tables[0].depthInches"));
+        "Give inches, more than 0 and at most 600.", beside(page, "booth.tables[0].depthInches"));
     assertEquals("", beside(page, "town"));
     assertEquals("Fernby", held(page, "town"));
     assertEquals("96", held(page, "booth.tables[0].lengthInches"));
@@ -200,7 +199,8 @@ class BookingPagesTest {
     assertTrue(page.text().contains("Paid to the organizer: $60.00"), page.text());
     Document without = owner.form(at + "/call-off").refused(400);
     assertEquals("Say why.", beside(without, "reason"));
-    Document more = owner.form(at + "/call-off").with("reason", "x").with("refund", 61).refused(400);
+    Document more =
+        owner.form(at + "/call-off").with("reason", "x").with("refund", 61).refused(400);
     assertTrue(beside(more, "refund").contains("60.00 USD"), more.text());
   }
 

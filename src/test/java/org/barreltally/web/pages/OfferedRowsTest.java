@@ -69,8 +69,7 @@ class OfferedRowsTest {
   @Test
   void what_was_typed_keeps_its_number_and_the_others_come_behind() {
     Form form =
-        Form.typed(
-            "id", Map.of("lines[0].lot", "P3", "lines[1].lot", "Q9", "lines[2].lot", "P3"));
+        Form.typed("id", Map.of("lines[0].lot", "P3", "lines[1].lot", "Q9", "lines[2].lot", "P3"));
     OfferedRows<String> rows = rows(form, 1);
     assertEquals(
         List.of(
