@@ -2,6 +2,7 @@ package org.barreltally.shows;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
+import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -9,7 +10,7 @@ import java.util.function.Function;
 
 /** Finds helpers, vehicles and table kits that would be at two shows at once. */
 @ApplicationScoped
-class Clashes {
+public class Clashes {
 
   /** Taken by whoever books, so that two bookings at one moment see each other. */
   private static final String ONE_AT_A_TIME =
@@ -43,7 +44,19 @@ class Clashes {
    * @throws ShowClash naming each and the other show
    */
   void refuse(Show show) {
+    List<ShowClash.Bound> bound = boundElsewhere(show);
+    if (!bound.isEmpty()) {
+      throw new ShowClash(bound);
+    }
+  }
+
+  /** What of a show is bound to another one at the same time; nothing where it binds nothing. */
+  @Transactional
+  public List<ShowClash.Bound> boundElsewhere(Show show) {
     List<ShowClash.Bound> bound = new ArrayList<>();
+    if (!show.state().binds()) {
+      return bound;
+    }
     for (Show other : shows.boundBetween(show.boundFrom(), show.boundTo())) {
       if (other.id().equals(show.id())) {
         continue;
@@ -55,9 +68,7 @@ class Clashes {
         }
       }
     }
-    if (!bound.isEmpty()) {
-      throw new ShowClash(bound);
-    }
+    return bound;
   }
 
   /** Whether a change binds anything anew, so that it must be looked at again. */

@@ -8,7 +8,8 @@ public final class ShowClash extends Refusal {
 
   /** What is at the other show: the field that names it, and its name. */
   public record Bound(String field, String what, String name, Show at) {
-    String sentence() {
+    /** Names both, for people. */
+    public String sentence() {
       return "%s %s is at %s (%s).".formatted(what, name, at.words(), at.code());
     }
   }

@@ -153,4 +153,9 @@ public final class Form {
   public String row(String list, int number, String field) {
     return list + "[" + number + "]." + field;
   }
+
+  /** The name of a row that is one field: {@code papers[2]}. */
+  public String item(String list, int number) {
+    return list + "[" + number + "]";
+  }
 }

@@ -1,5 +1,6 @@
 package org.barreltally.web.pages;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -8,6 +9,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
@@ -59,12 +61,19 @@ final class FormJson {
   private ObjectNode object(Class<?> record, String prefix) {
     ObjectNode object = JSON.objectNode();
     for (RecordComponent part : record.getRecordComponents()) {
-      JsonNode value = value(part.getGenericType(), prefix + part.getName());
+      String name = name(part);
+      JsonNode value = value(part.getGenericType(), prefix + name);
       if (value != null) {
-        object.set(part.getName(), value);
+        object.set(name, value);
       }
     }
     return object;
+  }
+
+  /** Its name in the JSON, which is another where Java keeps the word for itself. */
+  private static String name(RecordComponent part) {
+    JsonProperty named = part.getAccessor().getAnnotation(JsonProperty.class);
+    return named == null || named.value().isEmpty() ? part.getName() : named.value();
   }
 
   private JsonNode value(Type type, String field) {
@@ -165,7 +174,10 @@ final class FormJson {
       return null;
     }
     String plain = both.group(1).replaceAll("[ \u00a0\u202f+]", "").replace(',', '.');
-    return JSON.numberNode(new BigDecimal(plain));
+    // A whole number stays one, for resources that take no others where pieces are counted.
+    return plain.contains(".")
+        ? JSON.numberNode(new BigDecimal(plain))
+        : JSON.numberNode(new BigInteger(plain));
   }
 
   private static JsonNode truth(String text) {

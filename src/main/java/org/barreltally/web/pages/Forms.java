@@ -62,10 +62,26 @@ public class Forms {
       Class<T> record,
       Doing<T> doing,
       Function<Form, TemplateInstance> again) {
+    return take(said, record, record, doing, again);
+  }
+
+  /**
+   * Takes a form for a record that is written otherwise than its parts are named.
+   *
+   * @param shape the record that says which fields are numbers, quantities and lists
+   * @param record what the interface reads
+   */
+  public <T> Response take(
+      MultivaluedMap<String, String> said,
+      Class<?> shape,
+      Class<T> record,
+      Doing<T> doing,
+      Function<Form, TemplateInstance> again) {
     return attempted(
         said,
         again,
-        (form, typed) -> Response.seeOther(doing.does(form.id(), read(typed, record))).build());
+        (form, typed) ->
+            Response.seeOther(doing.does(form.id(), read(typed, shape, record))).build());
   }
 
   /** Does what a form asks, and answers with a page that cannot be loaded again. */
@@ -83,7 +99,8 @@ public class Forms {
     return attempted(
         said,
         again,
-        (form, typed) -> Response.ok(answering.answers(form.id(), read(typed, record))).build());
+        (form, typed) ->
+            Response.ok(answering.answers(form.id(), read(typed, record, record))).build());
   }
 
   /**
@@ -105,7 +122,7 @@ public class Forms {
   /** What a form in progress would ask, for a page that reckons along while somebody types. */
   public <T> T peek(MultivaluedMap<String, String> said, Class<T> record) {
     token.check(said.getFirst(FormToken.FIELD));
-    return read(Typed.of(said), record);
+    return read(Typed.of(said), record, record);
   }
 
   /** The form as it was typed. */
@@ -116,6 +133,11 @@ public class Forms {
   /** The form as it was typed, with why it was refused. */
   public Form refused(MultivaluedMap<String, String> said, RuntimeException refusal) {
     return form(said).refused(mendable(refusal));
+  }
+
+  /** Why JSON cannot be read, as a refusal that comes back with the form. */
+  public RuntimeException refusal(JsonProcessingException misread) {
+    return new Refused(problems.of(misread));
   }
 
   private interface Attempt {
@@ -149,11 +171,11 @@ public class Forms {
     return problem;
   }
 
-  private <T> T read(Map<String, String> typed, Class<T> record) {
+  private <T> T read(Map<String, String> typed, Class<?> shape, Class<T> record) {
     try {
-      return mapper.readValue(mapper.writeValueAsBytes(json(typed, record)), record);
+      return mapper.readValue(mapper.writeValueAsBytes(json(typed, shape)), record);
     } catch (JsonProcessingException e) {
-      throw new Refused(problems.of(e));
+      throw refusal(e);
     } catch (java.io.IOException e) {
       throw new java.io.UncheckedIOException(e);
     }

@@ -129,6 +129,20 @@ public final class Show {
         : DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale()).format(day);
   }
 
+  /** The name of a day's month, short. */
+  public static String month(LocalDate day) {
+    return DateTimeFormatter.ofPattern("LLL").withLocale(locale()).format(day);
+  }
+
+  /** The time of day by the farm's clock. */
+  public static String hour(Instant instant) {
+    return instant == null
+        ? NOTHING
+        : DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT)
+            .withLocale(locale())
+            .format(instant.atZone(Arc.container().instance(PageFarm.class).get().zone(instant)));
+  }
+
   /** Day and time by the farm's clock. */
   public static String time(Instant instant) {
     return instant == null

@@ -62,6 +62,14 @@ public final class Words {
     return UriBuilder.fromPath(pattern.replace("{}", "{part}")).build(part).toString();
   }
 
+  /** An address with two parts of its path filled in. */
+  public static String address(String pattern, Object first, Object second) {
+    return UriBuilder.fromPath(
+            pattern.replaceFirst("\\{}", "{first}").replaceFirst("\\{}", "{second}"))
+        .build(first, second)
+        .toString();
+  }
+
   private static String format(String key, Object... values) {
     Locale locale = Viewer.languageNow().locale();
     return new MessageFormat(text(key, locale), locale).format(values);

@@ -1,0 +1,2 @@
+/** Shows as pages: the season, one show from booking to settlement. */
+package org.barreltally.shows.pages;
