@@ -222,7 +222,7 @@ class SugarhouseRefusalsTest {
         "/api/draw-off-temperature?pressure=986| 400| unit",
         "/api/draw-off-temperature?pressure=986&unit=psi| 400| unit",
         "/api/draw-off-temperature?pressure=NaN&unit=hPa| 400| pressure",
-        "/api/draw-off-temperature?pressure=-986&unit=hPa| 400| pressure",
+        "/api/draw-off-temperature?pressure=-986&unit=hPa| 422| pressure",
         "/api/draw-off-temperature?pressure=1e3&unit=hPa| 400| pressure",
         "/api/draw-off-temperature?pressure=29.92&unit=kPa| 422| pressure",
         "/api/draw-off-temperature?water=150| 400| water",
