@@ -156,6 +156,11 @@ public final class Form {
     return record + "." + field;
   }
 
+  /** A row of a list of fields: {@code draws[2]}. */
+  public String line(String list, int number) {
+    return list + "[" + number + "]";
+  }
+
   /** The name of a field in a row: {@code draws[2].weight}. */
   public String row(String list, int number, String field) {
     return list + "[" + number + "]." + field;

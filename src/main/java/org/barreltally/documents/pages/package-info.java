@@ -1,0 +1,2 @@
+/** Papers as pages: the labels of a lot and the log of their prints. */
+package org.barreltally.documents.pages;
