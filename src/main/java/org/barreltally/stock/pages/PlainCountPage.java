@@ -14,6 +14,8 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import org.barreltally.containers.rest.ContainersApi;
 import org.barreltally.ledger.pages.PlaceNames;
@@ -21,9 +23,11 @@ import org.barreltally.stock.CountShelf;
 import org.barreltally.stock.StockRow;
 import org.barreltally.stock.rest.CountsApi;
 import org.barreltally.stock.rest.StockApi;
+import org.barreltally.stock.rounds.Rounds;
 import org.barreltally.web.pages.Choice;
 import org.barreltally.web.pages.Form;
 import org.barreltally.web.pages.Forms;
+import org.barreltally.web.pages.PageFarm;
 import org.barreltally.web.pages.WholeList;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 
@@ -44,21 +48,39 @@ public class PlainCountPage {
   private final ContainersApi containers;
   private final PlaceNames places;
   private final Forms forms;
+  private final Rounds rounds;
+  private final PageFarm farm;
 
   @Inject
   PlainCountPage(
-      CountsApi counts, StockApi stock, ContainersApi containers, PlaceNames places, Forms forms) {
+      CountsApi counts,
+      StockApi stock,
+      ContainersApi containers,
+      PlaceNames places,
+      Forms forms,
+      Rounds rounds,
+      PageFarm farm) {
     this.counts = counts;
     this.stock = stock;
     this.containers = containers;
     this.places = places;
     this.forms = forms;
+    this.rounds = rounds;
+    this.farm = farm;
   }
 
   @GET
   @Operation(hidden = true)
   public TemplateInstance plain(@QueryParam("place") String place) {
-    return page(Form.with("place", place == null || place.isBlank() ? null : place));
+    return page(
+        Form.with(
+            "place", place == null || place.isBlank() ? null : place, "countedAt", clockNow()));
+  }
+
+  /** By the farm's clock, to the minute. */
+  private String clockNow() {
+    Instant now = rounds.now();
+    return DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm").format(now.atZone(farm.zone(now)));
   }
 
   @POST
