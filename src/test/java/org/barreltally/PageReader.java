@@ -55,14 +55,29 @@ public final class PageReader {
     return Jsoup.parse(answer.asString());
   }
 
-  /** Sends the form that a selector finds, as a browser sends it, with some fields filled in. */
-  public Response sends(Document page, String selector, String... fieldsAndTexts) {
+  /** What the cookie holds. */
+  public String session() {
+    return session;
+  }
+
+  /**
+   * Sends a form as a browser sends it, with some fields filled in.
+   *
+   * @param form the form's address, or a selector that finds it
+   * @param fieldsAndTexts what is typed over it, in turns; null takes a field out
+   */
+  public Response sends(Document page, String form, String... fieldsAndTexts) {
+    String selector = form.startsWith("/") ? "main form[action=" + form + "]" : form;
     Element found = page.selectFirst(selector);
-    assertNotNull(found, "no form " + selector);
+    assertNotNull(found, () -> "no form " + selector + " in " + page.body().text());
     Map<String, String> fields = new LinkedHashMap<>();
     ((FormElement) found).formData().forEach(field -> fields.put(field.key(), field.value()));
     for (int n = 0; n < fieldsAndTexts.length; n += 2) {
-      fields.put(fieldsAndTexts[n], fieldsAndTexts[n + 1]);
+      if (fieldsAndTexts[n + 1] == null) {
+        fields.remove(fieldsAndTexts[n]);
+      } else {
+        fields.put(fieldsAndTexts[n], fieldsAndTexts[n + 1]);
+      }
     }
     return posts(found.attr("action"), fields);
   }
@@ -98,5 +113,18 @@ public final class PageReader {
     }
     Element message = page.getElementById("f-" + field.replaceAll("[^A-Za-z0-9]+", "-"));
     return message == null ? "" : message.text();
+  }
+
+  /** Where a form that was done sends the browser. */
+  public static String sentTo(Response done) {
+    assertEquals(303, done.statusCode(), () -> Jsoup.parse(done.asString()).text());
+    return done.header("Location").replaceFirst("^https?://[^/]+", "");
+  }
+
+  /** The page of an answer. */
+  public static Document page(Response answer, int status) {
+    Document page = Jsoup.parse(answer.asString());
+    assertEquals(status, answer.statusCode(), page::text);
+    return page;
   }
 }

@@ -107,6 +107,26 @@ public class CanningRuns {
   }
 
   /**
+   * The sheet that storing a run would make, refused as storing would be as the book stands now.
+   * Nothing is stored and nothing is kept from others.
+   *
+   * @throws Refusal of the drawing, the reckoning or the rules
+   */
+  @Transactional
+  public PackSheet rehearse(CanningOrder order) {
+    LocalDate on = days.happened(order.on(), "on");
+    checkSaid(order);
+    ColorClass grade = grading.gradeOf(order.transmittance(), order.taste());
+    List<Draw> draws = drawing.lookAt(order.draws());
+    checkNotBeforeFilling(on, draws);
+    Reckoning reckoning = reckoner.reckon(order, draws);
+    rules.check(order, reckoning, grade);
+    List<String> cautions = new ArrayList<>(rules.cautions(reckoning, grade));
+    supplies.forEach(s -> cautions.addAll(s.lookAt(on, reckoning.jars())));
+    return new SheetWriter(order, reckoning).write(null, grade, settings.jurisdiction(), cautions);
+  }
+
+  /**
    * The sheet of a stored run.
    *
    * @throws UnknownRun if no run made that lot

@@ -67,11 +67,13 @@ public class Family {
   }
 
   /** Every link above a lot, up to the first barrels. */
+  @Transactional
   public List<Parent> above(String lot) {
     return asked(ask -> above(lot, ask));
   }
 
   /** Every link below a lot, down to the last jars. */
+  @Transactional
   public List<Parent> below(String lot) {
     return asked(ask -> below(lot, ask));
   }

@@ -108,18 +108,25 @@ public class Counting {
     return days.happened(said.countedAt(), "countedAt");
   }
 
+  /**
+   * What was counted beside what the book had then, with the mix-ups that are suspected; nothing is
+   * posted, held or kept.
+   *
+   * @throws CountedTwice if a lot and size stands in two lines
+   * @throws NoSuchJars if a lot was never packed in that size
+   */
+  @Transactional
+  public List<Line> compare(CountShelf said) {
+    String place = places.own(said.place(), "place").code();
+    Instant at = days.happened(said.countedAt(), "countedAt");
+    return compared(said, place, at, true, jars(said.lines()));
+  }
+
   private StockCount count(CountShelf said, boolean asOf) {
     String place = places.own(said.place(), "place").code();
     Instant at = days.happened(said.countedAt(), "countedAt");
     Map<Jar, Item> jars = jars(said.lines());
-    Map<UUID, Long> book = balances.locked(place, jars.values());
-    Map<UUID, Long> since = asOf ? rows.movedAfter(at, place, jars.values()) : Map.of();
-    Set<UUID> never = rows.neverAt(place, jars.values());
-    List<Line> lines =
-        Swaps.suspect(
-            said.lines().stream()
-                .map(line -> line(line, jars.get(jar(line)).id(), book, since, never))
-                .toList());
+    List<Line> lines = compared(said, place, at, asOf, jars);
     requireShort(lines);
     UUID movement = follow(place, at, lines, jars);
     lines.stream()
@@ -128,6 +135,17 @@ public class Counting {
     StockCount count = new StockCount(ids.next(), place, at, said.by(), movement, lines);
     rows.keep(count);
     return count;
+  }
+
+  private List<Line> compared(
+      CountShelf said, String place, Instant at, boolean asOf, Map<Jar, Item> jars) {
+    Map<UUID, Long> book = balances.locked(place, jars.values());
+    Map<UUID, Long> since = asOf ? rows.movedAfter(at, place, jars.values()) : Map.of();
+    Set<UUID> never = rows.neverAt(place, jars.values());
+    return Swaps.suspect(
+        said.lines().stream()
+            .map(line -> line(line, jars.get(jar(line)).id(), book, since, never))
+            .toList());
   }
 
   private static Line line(

@@ -130,7 +130,7 @@ public class BarrelPage {
         form -> Templates.hold(at(tag), form));
   }
 
-  private static URI address(String tag) {
+  static URI address(String tag) {
     return UriBuilder.fromPath("/barrels/{tag}").build(tag);
   }
 }

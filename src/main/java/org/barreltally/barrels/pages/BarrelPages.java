@@ -77,11 +77,19 @@ public class BarrelPages implements MenuEntry {
     List<BarrelView> all =
         WholeList.of(
             (limit, after) ->
-                barrels.list(blank(grade), blank(state), blank(season), limit, after));
+                barrels.list(blank(grade), state(state), blank(season), limit, after));
+    if (blank(state) == null) {
+      all = all.stream().filter(barrel -> barrel.state() != BarrelState.DRAINED).toList();
+    }
     return Templates.list(
         Listing.of(all, COLUMNS, uri),
         Form.with("grade", grade, "state", state, "season", season),
         Choices.now());
+  }
+
+  /** Any state is asked for by name, since a list without one leaves out what is drained. */
+  private static String state(String asked) {
+    return "any".equals(asked) ? null : blank(asked);
   }
 
   private static String blank(String text) {

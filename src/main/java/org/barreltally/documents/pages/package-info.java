@@ -1,2 +1,2 @@
-/** What pages ask of the papers. */
+/** Papers as pages: the labels of a lot, the log of their prints, and the sheets to print on. */
 package org.barreltally.documents.pages;

@@ -127,15 +127,39 @@ public class Rounds {
                   "causes",
                   "%s of lot %s is not in this round.".formatted(jar.container(), jar.lot()));
             });
-    List<CountShelf.Line> lines = new ArrayList<>();
-    agreed.forEach(
-        (jar, count) ->
-            lines.add(new CountShelf.Line(jar.container(), jar.lot(), count, causes.get(jar))));
-    StockCount count =
-        counting.countAsOf(
-            new CountShelf(round.place(), round.countedAt(), counters(round), lines));
+    StockCount count = counting.countAsOf(shelf(round, causes));
     rows.end(id, new CountRound.End(count.id(), null));
     return count;
+  }
+
+  /**
+   * What was found, beside what the book had when it was counted. Nobody sees it before the
+   * counters agree.
+   *
+   * @throws UnknownRound if there is none of that id
+   * @throws NotAgreedYet if the counters do not agree yet
+   * @throws RoundOver if it was posted or given up
+   */
+  @Transactional
+  public List<StockCount.Line> found(UUID id) {
+    CountRound round = at(id);
+    if (round.end() != null) {
+      throw new RoundOver(round);
+    }
+    if (!"agreed".equals(round.state())) {
+      throw new NotAgreedYet(round);
+    }
+    return counting.compare(shelf(round, Map.of()));
+  }
+
+  private static CountShelf shelf(CountRound round, Map<Jar, Cause> causes) {
+    List<CountShelf.Line> lines = new ArrayList<>();
+    round
+        .agreed()
+        .forEach(
+            (jar, count) ->
+                lines.add(new CountShelf.Line(jar.container(), jar.lot(), count, causes.get(jar))));
+    return new CountShelf(round.place(), round.countedAt(), counters(round), lines);
   }
 
   private static String counters(CountRound round) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.barreltally.refusal.Refusal.FieldError;
+import org.barreltally.web.access.FormToken;
 import org.barreltally.web.problem.Problem;
 
 /**
@@ -116,6 +117,31 @@ public final class Form {
         || named.equals(field + ".currency");
   }
 
+  /** What to mend at a field and at all that lie under it: {@code draws[0]} and its weight. */
+  public String messageUnder(String field) {
+    if (refusal == null) {
+      return "";
+    }
+    return String.join(
+        " ",
+        refusal.errors().stream()
+            .filter(
+                error ->
+                    error.field().equals(field)
+                        || error.field().startsWith(field + ".")
+                        || error.field().startsWith(field + "["))
+            .map(FieldError::message)
+            .distinct()
+            .toList());
+  }
+
+  /** Everything that was typed, for a page that repeats it and sends it again. */
+  public Map<String, String> kept() {
+    Map<String, String> kept = new LinkedHashMap<>(typed);
+    kept.keySet().removeAll(List.of(FormToken.FIELD, FormToken.RESUMED, "form"));
+    return kept;
+  }
+
   public boolean isWrong(String field) {
     return !message(field).isEmpty();
   }
@@ -142,6 +168,11 @@ public final class Form {
             .max()
             .orElse(0);
     return java.util.stream.IntStream.range(0, Math.max(least, typedIn)).boxed().toList();
+  }
+
+  /** The name of a field in a part of what is sent: {@code prices.amber}. */
+  public String part(String record, String field) {
+    return record + "." + field;
   }
 
   /** The name of a row as a whole: {@code draws[2]}. */

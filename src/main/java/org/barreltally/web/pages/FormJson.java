@@ -81,6 +81,9 @@ final class FormJson {
     if (List.class.isAssignableFrom(kind)) {
       return list(((ParameterizedType) type).getActualTypeArguments()[0], field);
     }
+    if (Map.class.isAssignableFrom(kind)) {
+      return map(((ParameterizedType) type).getActualTypeArguments()[1], field);
+    }
     if (kind == Quantity.class) {
       return quantity(field);
     }
@@ -115,6 +118,23 @@ final class FormJson {
               : value(of, row));
     }
     return list.isEmpty() ? null : list;
+  }
+
+  /** Values by key: {@code prices.amber}. */
+  private JsonNode map(Type of, String field) {
+    ObjectNode map = JSON.objectNode();
+    typed.keySet().stream()
+        .filter(name -> name.startsWith(field + "."))
+        .map(name -> name.substring(field.length() + 1).split("\\.", 2)[0])
+        .distinct()
+        .forEach(
+            key -> {
+              JsonNode value = value(of, field + "." + key);
+              if (value != null) {
+                map.set(key, value);
+              }
+            });
+    return map.isEmpty() ? null : map;
   }
 
   private boolean isTyped(String prefix) {

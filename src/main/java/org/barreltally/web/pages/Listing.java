@@ -47,6 +47,11 @@ public final class Listing<T> {
         uri);
   }
 
+  /** The same list with other rows made of its rows, sorted as they were. */
+  public <R> Listing<R> as(java.util.function.Function<T, R> row) {
+    return new Listing<>(rows.stream().map(row).toList(), total, page, sort, uri);
+  }
+
   private static <T> List<T> sorted(List<T> all, List<Column<T>> columns, String sort) {
     boolean back = sort.startsWith("-");
     String key = back ? sort.substring(1) : sort;

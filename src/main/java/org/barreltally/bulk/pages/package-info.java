@@ -1,0 +1,2 @@
+/** Barrels sold whole, as pages. */
+package org.barreltally.bulk.pages;

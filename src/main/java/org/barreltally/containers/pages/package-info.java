@@ -1,0 +1,2 @@
+/** The sizes syrup is packed in, as pages. */
+package org.barreltally.containers.pages;

@@ -1,0 +1,2 @@
+/** What pages of several capabilities say of places. */
+package org.barreltally.ledger.pages;

@@ -1,0 +1,2 @@
+/** What packing uses up, as pages. */
+package org.barreltally.supplies.pages;
