@@ -34,5 +34,8 @@
       clearTimeout(waiting);
       waiting = setTimeout(reckon, WAIT_MS);
     });
+    if (form.querySelector("input[type=checkbox]:checked")) {
+      reckon();
+    }
   }
 })();
