@@ -122,7 +122,7 @@ public class NetContentsPage {
         Choice.of(NetContentsRegime.values(), "netcontents.regime"),
         form,
         form.rows(WEIGHTS, 0).stream()
-            .map(n -> form.value(form.line(WEIGHTS, n)))
+            .map(n -> form.value(form.row(WEIGHTS, n)))
             .collect(Collectors.joining(" ")),
         done);
   }

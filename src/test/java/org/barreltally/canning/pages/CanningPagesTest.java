@@ -171,7 +171,7 @@ class CanningPagesTest {
     Document check =
         page(owner.sends(form, MAKE, and(and(ready(form), all(form, first)), "do", "look")), 200);
     FormFields fields = FormFields.of(check, "/canning/new/record");
-    Document again = page(owner.sends(MAKE, fields.with("do", "change")), 200);
+    Document again = page(owner.posts(MAKE, fields.with("do", "change")), 200);
     assertEquals("57", again.select("#f-transmittance").val());
     assertNotNull(line(again, first).selectFirst("input[type=checkbox][checked]"));
   }
@@ -200,8 +200,8 @@ class CanningPagesTest {
     PageReader reader =
         PageReader.as(people.with("bookkeeper", "sums and more sums"), "sums and more sums");
     assertEquals(0, reader.reads("/canning").select("a[href=/canning/new]").size());
-    assertEquals(403, reader.sends(MAKE, Map.of("do", "look")).statusCode());
-    assertEquals(403, reader.sends("/canning/new/record", Map.of()).statusCode());
+    assertEquals(403, reader.posts(MAKE, Map.of("do", "look")).statusCode());
+    assertEquals(403, reader.posts("/canning/new/record", Map.of()).statusCode());
   }
 
   @Test
@@ -217,7 +217,7 @@ class CanningPagesTest {
 
   private Document reckoning(Document form, String... typed) {
     Map<String, String> said = FormFields.of(form, MAKE).with(typed);
-    return page(owner.sends("/canning/new/reckoning", said), 200);
+    return page(owner.posts("/canning/new/reckoning", said), 200);
   }
 
   /** Everything but the draws. */

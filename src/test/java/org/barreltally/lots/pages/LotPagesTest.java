@@ -154,7 +154,7 @@ class LotPagesTest {
     Document lot = reader.reads("/lots/" + packed);
     assertEquals(0, lot.select("a[href$=/hold], a[href$=/grade], a[href^=/recalls]").size());
     assertEquals(
-        403, reader.sends("/lots/" + packed + "/hold", Map.of("reason", "x")).statusCode());
+        403, reader.posts("/lots/" + packed + "/hold", Map.of("reason", "x")).statusCode());
     assertEquals(0, reader.reads("/lots/" + packed + "/labels").select("main form").size());
   }
 

@@ -135,7 +135,7 @@ class StockPagesTest {
         PageReader.as(people.with("bookkeeper", "sums and more sums"), "sums and more sums");
     Document stock = reader.reads("/stock");
     assertEquals(0, stock.select("main a[href^=/stock/]").size());
-    assertEquals(403, reader.sends("/stock/write-off", Map.of("count", "1")).statusCode());
+    assertEquals(403, reader.posts("/stock/write-off", Map.of("count", "1")).statusCode());
   }
 
   private io.restassured.response.Response relocate(String count) {
