@@ -207,7 +207,7 @@ public class Earnings {
       Settled settled =
           new Settled(
               told.takings().minus(told.takenIn().tax()), told.fee(), told.travel(), told.helper());
-      show(of, show, settled, spent.get(show.id()), sums).ifPresent(rows::add);
+      row(of, show, settled, spent, sums).ifPresent(rows::add);
     }
     return rows;
   }
@@ -219,10 +219,20 @@ public class Earnings {
     List<Margins.Row> rows = new ArrayList<>();
     for (Show show : shows.list(new Shows.Filter(of.year(), null), null, SHOWS_MOST)) {
       if (settled.containsKey(show.id())) {
-        show(of, show, settled.get(show.id()), spent.get(show.id()), sums).ifPresent(rows::add);
+        row(of, show, settled.get(show.id()), spent, sums).ifPresent(rows::add);
       }
     }
     return rows;
+  }
+
+  private static Optional<Margins.Row> row(
+      Reckoning.Of of,
+      Show show,
+      Settled told,
+      Map<UUID, BigDecimal> spent,
+      Map<String, Earned> sums) {
+    Money other = of.money(spent.getOrDefault(show.id(), BigDecimal.ZERO));
+    return sums.getOrDefault(show.place(), new Earned(of)).ofShow(show, told, other);
   }
 
   /** What went from the tables of shows. */
@@ -235,35 +245,6 @@ public class Earnings {
                 sums.computeIfAbsent(line.place(), place -> new Earned(of))
                     .add(line, of.money(line.value())));
     return sums;
-  }
-
-  private static Optional<Margins.Row> show(
-      Reckoning.Of of, Show show, Settled told, BigDecimal spent, Map<String, Earned> sums) {
-    Earned sum = sums.getOrDefault(show.place(), new Earned(of));
-    List<Margins.Charge> charges = new ArrayList<>();
-    charge(charges, "fee", told.fee());
-    charge(charges, "travel", told.travel());
-    charge(charges, "helper", told.helper());
-    charge(charges, "spent", spent == null ? null : of.money(spent));
-    charges.addAll(sum.charges());
-    if (told.takings().signum() == 0 && sum.goods.signum() == 0 && charges.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        Margins.Row.of(
-            "show",
-            show.id().toString(),
-            show.starts(),
-            sum.count,
-            told.takings(),
-            sum.goods,
-            charges));
-  }
-
-  private static void charge(List<Margins.Charge> charges, String what, Money amount) {
-    if (amount != null && amount.signum() != 0) {
-      charges.add(new Margins.Charge(what, amount));
-    }
   }
 
   private List<Margins.Row> byOrder(Reckoning.Of of) {
@@ -307,7 +288,7 @@ public class Earnings {
   private static Margins.Row order(Earned sum, Order order, GiftBill bill) {
     List<Margins.Charge> charges = new ArrayList<>(sum.charges());
     if (bill != null) {
-      charge(charges, "postage", bill.ownCost());
+      Earned.charge(charges, "postage", bill.ownCost());
     }
     Long count = "bulk".equals(order.what()) ? null : Long.valueOf(sum.count);
     return Margins.Row.of(

@@ -32,7 +32,7 @@ class SugarhouseSection implements SeasonBookSection {
   /** What a scale in air shows of a gram; it moves by a hundred-thousandth from 60 to 70 °Bx. */
   private static final double IN_AIR = new Syrup(66.9).weightInAir(1);
 
-  private static final int PER_TAP = 3;
+  private static final int PER_TAP = 4;
 
   private final Production production;
   private final Concentrates concentrates;
@@ -101,9 +101,8 @@ class SugarhouseSection implements SeasonBookSection {
   }
 
   private static void published(BookPages out) {
-    out.say("Published yields to hold it beside; a mean over many makers:");
     out.table(
-        Heading.of("Where", 0.3),
+        Heading.of("Published: a mean over many makers", 0.3),
         Heading.of("Season", 0.12),
         Heading.number("gal a tap", 0.14),
         Heading.of("Source", 0.44));
@@ -167,8 +166,8 @@ class SugarhouseSection implements SeasonBookSection {
       out.sum(
           "All",
           gallons(season.fed(), 1),
-          pounds(season.expected()),
-          pounds(season.drawn()),
+          pounds(season.expected()) + " lb",
+          pounds(season.drawn()) + " lb",
           both ? pounds(season.difference()) : "",
           both ? judged(season.difference()) : "");
     }
