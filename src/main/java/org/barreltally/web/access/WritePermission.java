@@ -11,7 +11,7 @@ class WritePermission {
 
   private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
   private static final Set<String> OWN_AFFAIRS =
-      Set.of("/sign-in", "/sign-out", "/api/me/password");
+      Set.of("/sign-in", "/sign-out", "/api/me/password", "/api/table/pairing");
 
   private final CurrentUser user;
 
