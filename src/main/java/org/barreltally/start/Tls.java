@@ -3,7 +3,10 @@ package org.barreltally.start;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -47,7 +50,13 @@ final class Tls {
       properties.put("barreltally.tls.authority", own.authority().toString());
     }
     properties.put("barreltally.tls.port", Integer.toString(settings.port()));
-    properties.put("barreltally.tls.names", String.join(",", settings.names()));
+    Set<String> names = new LinkedHashSet<>(settings.names());
+    names.addAll(MachineNames.addresses());
+    names.addAll(MachineNames.all(List.of()));
+    names.removeAll(List.of("localhost", "127.0.0.1"));
+    if (!names.isEmpty()) {
+      properties.put("barreltally.tls.names", String.join(",", names));
+    }
     properties.put("quarkus.http.ssl-port", Integer.toString(settings.port()));
     properties.put("quarkus.http.insecure-requests", "enabled");
     properties.put("quarkus.http.tls-configuration-name", "pages");
