@@ -13,12 +13,14 @@ import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import org.barreltally.start.TestCertificates;
 import org.eclipse.microprofile.config.ConfigProvider;
 
@@ -35,21 +37,23 @@ final class TestPhone implements AutoCloseable {
   private final Path home;
   private final Playwright playwright;
   private final String language;
+  private final int port;
   private BrowserContext context;
   private Page page;
 
-  private TestPhone(Path home, Playwright playwright, String language) {
+  private TestPhone(Path home, Playwright playwright, String language, int port) {
+    this.port = port;
     this.home = home;
     this.playwright = playwright;
     this.language = language;
   }
 
   /** A new phone that nobody paired yet. */
-  static TestPhone bought() {
-    return bought("en-US");
+  static TestPhone bought(URL program) {
+    return bought(program, "en-US");
   }
 
-  static TestPhone bought(String language) {
+  static TestPhone bought(URL program, String language) {
     try {
       Path home = Files.createTempDirectory("barreltally-phone");
       trust(home);
@@ -57,7 +61,7 @@ final class TestPhone implements AutoCloseable {
       environment.put("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
       Playwright playwright =
           Playwright.create(new Playwright.CreateOptions().setEnv(environment));
-      TestPhone phone = new TestPhone(home, playwright, language);
+      TestPhone phone = new TestPhone(home, playwright, language, program.getPort());
       phone.start(false);
       return phone;
     } catch (IOException e) {
@@ -118,8 +122,7 @@ final class TestPhone implements AutoCloseable {
     return this;
   }
 
-  static String address(String path) {
-    int port = ConfigProvider.getConfig().getValue("quarkus.http.test-ssl-port", Integer.class);
+  private String address(String path) {
     return "https://" + TestCertificates.NAME + ":" + port + path;
   }
 
@@ -191,6 +194,24 @@ final class TestPhone implements AutoCloseable {
     return this;
   }
 
+  /** Waits until so many entries are not sent, and what else the bar says of them. */
+  TestPhone notSent(int entries, String more) {
+    page.locator("button.not-sent", new Page.LocatorOptions().setHasText(Pattern.compile("^" + entries + " (not sent|non envoyés?)" + more + "$")))
+        .waitFor();
+    return this;
+  }
+
+  TestPhone notSent(int entries) {
+    return notSent(entries, "");
+  }
+
+  /** Signal comes back. */
+  TestPhone hasSignal() {
+    flightMode(false);
+    page.evaluate("() => dispatchEvent(new Event('online'))");
+    return this;
+  }
+
   /** The battery is empty: its processes end without a chance to tidy up. */
   TestPhone dies() {
     String profile = home.toString();
@@ -221,10 +242,15 @@ final class TestPhone implements AutoCloseable {
         true,
         page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"),
         where + " is wider than the phone");
+    picture(where);
+  }
+
+  /** A picture of what is in sight, where somebody asked for pictures. */
+  void picture(String name) {
     String shots = System.getProperty("barreltally.shots");
     if (shots != null) {
       page.screenshot(
-          new Page.ScreenshotOptions().setPath(Path.of(shots, where.replace(' ', '-') + ".png")));
+          new Page.ScreenshotOptions().setPath(Path.of(shots, name.replace(' ', '-') + ".png")));
     }
   }
 
