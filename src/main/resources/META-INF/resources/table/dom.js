@@ -11,7 +11,7 @@ export function h(tag, attributes, ...children) {
       element.setAttribute(name, value);
     }
   }
-  element.append(...children.flat().filter((child) => child !== null && child !== undefined && child !== false));
+  element.append(...children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== false));
   return element;
 }
 
@@ -40,7 +40,7 @@ export function choice(words, options, attributes) {
 /** Shows a screen; its heading says where one is, and reading begins there. */
 export function screen(...children) {
   const main = document.getElementById('screen');
-  main.replaceChildren(...children.flat().filter(Boolean));
+  main.replaceChildren(...children.flat(Infinity).filter(Boolean));
   window.scrollTo(0, 0);
 }
 
