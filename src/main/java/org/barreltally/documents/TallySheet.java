@@ -141,7 +141,10 @@ final class TallySheet {
                 "cash",
                 "Change money out: %s     Cash ____________   Card ____________"
                     .formatted(table.cashFloat() == null ? "____________" : table.cashFloat()))),
-        row(Type.PLAIN, false, cell("signed", "At the table: ____________________   Page ___ of ___")),
+        row(
+            Type.PLAIN,
+            false,
+            cell("signed", "At the table: ____________________   Page ___ of ___")),
         row(Type.SMALL, false, cell("care", CARE)));
   }
 

@@ -10,8 +10,8 @@ import java.util.TreeSet;
 import org.barreltally.ledger.Days;
 
 /**
- * The lots whose page anybody may open who scans a jar. None is until the owner says so, lot by lot;
- * a lot that is held shows nothing until it is released.
+ * The lots whose page anybody may open who scans a jar. None is until the owner says so, lot by
+ * lot; a lot that is held shows nothing until it is released.
  */
 @ApplicationScoped
 public class PublicLots {

@@ -140,7 +140,8 @@ public class SaleEntry {
   }
 
   private static Movement movement(String place, Draft draft) {
-    Movement.Builder sale = Movement.of(MovementKind.SALE, draft.at()).because(draft.said().reason());
+    Movement.Builder sale =
+        Movement.of(MovementKind.SALE, draft.at()).because(draft.said().reason());
     for (int n = 0; n < draft.jars().size(); n++) {
       long count = draft.said().lines().get(n).count();
       sale.move(place, PlaceCode.CUSTOMER, draft.jars().get(n).id(), count);

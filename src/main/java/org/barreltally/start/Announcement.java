@@ -22,7 +22,8 @@ record Announcement(int port, int https, String data) {
       out.println("  from phones in the same network: http://" + address + ":" + port + "/");
     }
     if (https != 0) {
-      out.println("  over HTTPS, for show tables: port " + https + "; phones begin at /phones/trust");
+      out.println(
+          "  over HTTPS, for show tables: port " + https + "; phones begin at /phones/trust");
     }
     out.println("  the data lies in " + data);
     out.flush();

@@ -44,7 +44,10 @@ final class CertificateMaker {
 
   static final Duration AUTHORITY_LIFE = Duration.ofDays(3650);
 
-  /** Less than the 825 days that iPhones allow a certificate (Apple support note 103769, from memory). */
+  /**
+   * Less than the 825 days that iPhones allow a certificate (Apple support note 103769, from
+   * memory).
+   */
   static final Duration SERVER_LIFE = Duration.ofDays(397);
 
   /** In home networks: RFC 6762, RFC 8375, and ICANN's reservation of internal. */
@@ -127,8 +130,7 @@ final class CertificateMaker {
         net -> allowed.add(new GeneralSubtree(new GeneralName(GeneralName.iPAddress, net))));
     for (String name : names) {
       if (MachineNames.isAddress(name)) {
-        allowed.add(
-            new GeneralSubtree(new GeneralName(GeneralName.iPAddress, name + "/32")));
+        allowed.add(new GeneralSubtree(new GeneralName(GeneralName.iPAddress, name + "/32")));
       } else {
         allowed.add(new GeneralSubtree(new GeneralName(GeneralName.dNSName, name)));
       }

@@ -36,7 +36,8 @@ final class HttpPort {
     String message = String.valueOf(cause.getMessage());
     return new CannotStart(
         message.contains("ermission")
-            ? "This user may not open port %d; choose one above 1023 with %s.".formatted(port, variable)
+            ? "This user may not open port %d; choose one above 1023 with %s."
+                .formatted(port, variable)
             : "Port %d is taken by another program; stop that one or choose another port with %s."
                 .formatted(port, variable),
         cause);

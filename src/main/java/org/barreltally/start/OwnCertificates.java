@@ -24,9 +24,9 @@ import org.bouncycastle.operator.OperatorCreationException;
  * server-key.pem       its key; as private
  * </pre>
  *
- * The server's is made anew when it nears its end or the machine's names change, which phones do not
- * notice. The authority is made anew only near its end or for a name outside those it may sign for;
- * then phones have to trust it anew.
+ * The server's is made anew when it nears its end or the machine's names change, which phones do
+ * not notice. The authority is made anew only near its end or for a name outside those it may sign
+ * for; then phones have to trust it anew.
  */
 final class OwnCertificates {
 

@@ -45,7 +45,10 @@ final class Pem {
     move(partial, file);
   }
 
-  /** Writes a private key that only the owner of this computer's account reads, from its first moment. */
+  /**
+   * Writes a private key that only the owner of this computer's account reads, from its first
+   * moment.
+   */
   static void write(Path file, PrivateKey key) throws IOException {
     Path partial = file.resolveSibling(file.getFileName() + ".partial");
     Files.deleteIfExists(partial);

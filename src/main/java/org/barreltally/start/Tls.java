@@ -42,7 +42,8 @@ final class Tls {
     } else {
       OwnCertificates own = new OwnCertificates(data);
       if (own.ensure(MachineNames.all(settings.names()), Instant.now())) {
-        LOG.info("A new certificate authority was made; phones have to trust it: see /phones/trust");
+        LOG.info(
+            "A new certificate authority was made; phones have to trust it: see /phones/trust");
       }
       keepFresh(own, settings);
       certificate = own.server();
@@ -81,7 +82,9 @@ final class Tls {
     }
   }
 
-  /** A program that runs for a year outlives its certificate; the framework reads it anew hourly. */
+  /**
+   * A program that runs for a year outlives its certificate; the framework reads it anew hourly.
+   */
   private static void keepFresh(OwnCertificates own, TlsSettings settings) {
     ScheduledExecutorService looks =
         Executors.newSingleThreadScheduledExecutor(

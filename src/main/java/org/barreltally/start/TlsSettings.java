@@ -9,12 +9,13 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * What the environment says about HTTPS. Phones want it: only a page that came over HTTPS may be kept
- * for flight mode and may lock its key behind a PIN.
+ * What the environment says about HTTPS. Phones want it: only a page that came over HTTPS may be
+ * kept for flight mode and may lock its key behind a PIN.
  *
  * @param port the TCP port, 1 to 65535; 0 for no HTTPS
  * @param chosen whether somebody chose the port, so that a taken one ends the start
- * @param certificate a certificate (chain) of the owner's own, PEM; empty for one of the tool's making
+ * @param certificate a certificate (chain) of the owner's own, PEM; empty for one of the tool's
+ *     making
  * @param key its private key, PEM
  * @param names under which phones reach this machine, beside those it knows itself
  */

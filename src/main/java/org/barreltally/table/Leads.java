@@ -43,7 +43,10 @@ public class Leads {
     require(said.at() != null, "at", "Give the time, for example 2026-10-03T14:05:00Z.", errors);
     require(fits(said.name(), TEXT_MAX), "name", "Give a name of 1 to 80 characters.", errors);
     require(
-        fits(said.phone(), TEXT_MAX), "phone", "Say how to reach them in 1 to 80 characters.", errors);
+        fits(said.phone(), TEXT_MAX),
+        "phone",
+        "Say how to reach them in 1 to 80 characters.",
+        errors);
     require(
         said.wish() == null || said.wish().length() <= WISH_MAX,
         "wish",

@@ -37,8 +37,7 @@ public class Losses {
   private static final long COUNT_MAX = 5000;
   private static final int REASON_MAX = 200;
   private static final Map<String, String> CAUSES =
-      Map.of(
-          "broken", PlaceCode.BROKEN, "sampled", PlaceCode.SAMPLED, "given", PlaceCode.GIVEN);
+      Map.of("broken", PlaceCode.BROKEN, "sampled", PlaceCode.SAMPLED, "given", PlaceCode.GIVEN);
 
   private final Shows shows;
   private final TableBook tables;
@@ -132,12 +131,8 @@ public class Losses {
             .filter(line -> line.container().equals(said.container()) && line.cameThere())
             .filter(line -> said.grade() == null || said.grade() == line.grade())
             .toList();
-    String lot =
-        said.lot() != null
-            ? said.lot()
-            : there.size() == 1 ? there.get(0).lot() : null;
-    Optional<Item> known =
-        lot == null ? Optional.empty() : items.jarsOf(lot, said.container());
+    String lot = said.lot() != null ? said.lot() : there.size() == 1 ? there.get(0).lot() : null;
+    Optional<Item> known = lot == null ? Optional.empty() : items.jarsOf(lot, said.container());
     return known.orElseGet(() -> items.withoutLot(said.container(), grade(said, there)));
   }
 

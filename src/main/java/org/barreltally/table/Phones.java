@@ -62,11 +62,13 @@ public class Phones {
   @Transactional
   public Pairing open(String name) {
     if (name == null || name.isBlank() || name.strip().length() > NAME_MAX) {
-      throw new InvalidField("name", "Call the phone something of 1 to " + NAME_MAX + " characters.");
+      throw new InvalidField(
+          "name", "Call the phone something of 1 to " + NAME_MAX + " characters.");
     }
     String code = code();
     Instant now = days.now();
-    Pairing pairing = new Pairing(name.strip(), code, now.plus(Duration.ofMinutes(MINUTES_TO_PAIR)));
+    Pairing pairing =
+        new Pairing(name.strip(), code, now.plus(Duration.ofMinutes(MINUTES_TO_PAIR)));
     rows.open(hash(code), pairing, recordedBy.user(), now);
     return pairing;
   }
@@ -80,7 +82,8 @@ public class Phones {
   @Transactional
   public Paired pair(String code) {
     if (code == null || code.isBlank() || code.length() > CODE_TYPED_MAX) {
-      throw new InvalidField("code", "Give the code that stands under the picture on the owner's page.");
+      throw new InvalidField(
+          "code", "Give the code that stands under the picture on the owner's page.");
     }
     PhoneRows.Opened opened = rows.use(hash(code), days.now()).orElseThrow(PairingGone::new);
     AccessTokens.Issued issued =

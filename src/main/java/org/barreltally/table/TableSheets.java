@@ -101,8 +101,7 @@ public class TableSheets {
     Show show = shows.at(id);
     String currency = settings.now().said().currency();
     LocalDate day = sellingDay(show);
-    Stall stall =
-        new Stall(show.place(), Channel.TABLE, show.booking().priceList(), show.town());
+    Stall stall = new Stall(show.place(), Channel.TABLE, show.booking().priceList(), show.town());
     PriceList list = prices.list(stall, day, currency).orElse(null);
     Money cash = records.cashFloat(id).orElse(show.booking().cashFloat());
     return new TableSheet(
@@ -157,8 +156,7 @@ public class TableSheets {
     return there.entrySet().stream()
         .map(entry -> row(entry.getKey(), entry.getValue(), show, list, day))
         .sorted(
-            Comparator.comparing(
-                    (TableSheet.Row row) -> containers.at(row.container()).netML())
+            Comparator.comparing((TableSheet.Row row) -> containers.at(row.container()).netML())
                 .thenComparing(TableSheet.Row::container)
                 .thenComparing(TableSheet.Row::grade, BY_GRADE))
         .toList();
@@ -188,7 +186,9 @@ public class TableSheets {
   }
 
   private List<TableSheet.Shelf> room() {
-    return stock.list(new Stock.Filter(PlaceCode.COOL_ROOM, null, null, null), null, SHELF_MOST).stream()
+    return stock
+        .list(new Stock.Filter(PlaceCode.COOL_ROOM, null, null, null), null, SHELF_MOST)
+        .stream()
         .filter(row -> row.kind() == StockRow.Kind.CONTAINER)
         .filter(row -> row.lot() != null && row.onHand() > 0 && !row.held())
         .map(

@@ -35,13 +35,20 @@ public class TestCertificates implements QuarkusTestResourceLifecycleManager {
     OwnCertificates own = new OwnCertificates(folder);
     own.ensure(List.of("localhost", "127.0.0.1", NAME), Instant.now());
     return Map.of(
-        "quarkus.http.test-ssl-port", "0",
-        "quarkus.http.insecure-requests", "enabled",
-        "quarkus.http.tls-configuration-name", "pages",
-        "quarkus.tls.pages.key-store.pem.0.cert", own.server().toString(),
-        "quarkus.tls.pages.key-store.pem.0.key", own.serverKey().toString(),
-        "barreltally.tls.port", "8443",
-        AUTHORITY, own.authority().toString());
+        "quarkus.http.test-ssl-port",
+        "0",
+        "quarkus.http.insecure-requests",
+        "enabled",
+        "quarkus.http.tls-configuration-name",
+        "pages",
+        "quarkus.tls.pages.key-store.pem.0.cert",
+        own.server().toString(),
+        "quarkus.tls.pages.key-store.pem.0.key",
+        own.serverKey().toString(),
+        "barreltally.tls.port",
+        "8443",
+        AUTHORITY,
+        own.authority().toString());
   }
 
   @Override

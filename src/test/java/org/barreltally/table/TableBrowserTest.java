@@ -26,8 +26,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 /**
- * The show table on phones: Chromium at phone size, over HTTPS, under a name that is not localhost, with
- * the certificate truly trusted.
+ * The show table on phones: Chromium at phone size, over HTTPS, under a name that is not localhost,
+ * with the certificate truly trusted.
  */
 @QuarkusTest
 class TableBrowserTest {
@@ -187,7 +187,10 @@ class TableBrowserTest {
   void a_clock_an_hour_ahead_is_told_and_its_sales_are_taken() {
     TestTable table = TestTable.open(shelf, 20);
     try (TestPhone phone = TestPhone.bought(program)) {
-      phone.page().addInitScript("{ const now = Date.now; const Real = Date; Date.now = () => now() + 3600000; globalThis.Date = class extends Real { constructor(...a) { super(...(a.length ? a : [Date.now()])); } static now() { return now() + 3600000; } }; }");
+      phone
+          .page()
+          .addInitScript(
+              "{ const now = Date.now; const Real = Date; Date.now = () => now() + 3600000; globalThis.Date = class extends Real { constructor(...a) { super(...(a.length ? a : [Date.now()])); } static now() { return now() + 3600000; } }; }");
       phone.pairs(TestTable.code("Early phone")).serves(table.name());
       phone.sees("60 minutes ahead");
       phone.taps(phone.jar("Amber")).tap("Card");
@@ -217,7 +220,10 @@ class TableBrowserTest {
       phone.notSent(0);
       assertEquals(
           false,
-          phone.page().evaluate("async () => { const { entries } = await import('/table/store.js'); return (await entries()).some((e) => e.sealed || e.body?.name); }"),
+          phone
+              .page()
+              .evaluate(
+                  "async () => { const { entries } = await import('/table/store.js'); return (await entries()).some((e) => e.sealed || e.body?.name); }"),
           "the name leaves the phone");
       List<String> names = Owner.reads("/api/leads").extract().path("items.name");
       assertTrue(names.contains("Orla Quince"), names.toString());
@@ -234,7 +240,10 @@ class TableBrowserTest {
               .getString("items.find { it.name == 'Lost phone' }.id");
       Owner.asks().delete("/api/phones/" + id).then().statusCode(200);
       phone.taps(phone.jar("Amber")).tap("Owing").notSent(1).sees("cut off");
-      phone.page().evaluate("async () => { const { forget } = await import('/table/store.js'); await forget('guard'); }");
+      phone
+          .page()
+          .evaluate(
+              "async () => { const { forget } = await import('/table/store.js'); await forget('guard'); }");
       phone.pairs(TestTable.code("Found phone")).notSent(0);
       assertEquals(1, table.jarsSold());
     }
@@ -266,7 +275,10 @@ class TableBrowserTest {
     try (TestPhone phone = TestPhone.bought(program, "fr-CA")) {
       phone.opens("/table/#pair=" + TestTable.code("Téléphone"));
       phone.tap("Associer");
-      phone.page().getByLabel("NIP", new Page.GetByLabelOptions().setExact(true)).fill(TestPhone.PIN);
+      phone
+          .page()
+          .getByLabel("NIP", new Page.GetByLabelOptions().setExact(true))
+          .fill(TestPhone.PIN);
       phone.page().getByLabel("Le même encore").fill(TestPhone.PIN);
       phone.tap("Garder").serves(table.name());
       phone.jar("Ambré").click();
@@ -282,7 +294,10 @@ class TableBrowserTest {
     }
   }
 
-  /** Random baskets of two sizes and three grades under deals of every kind, as the program quotes them. */
+  /**
+   * Random baskets of two sizes and three grades under deals of every kind, as the program quotes
+   * them.
+   */
   @Test
   void the_phone_reckons_deals_as_the_price_lists_do() {
     Random random = new Random(20261003);
@@ -327,7 +342,8 @@ class TableBrowserTest {
                       grade,
                       count,
                       given
-                          ? ", 'price': {'amount': %d.%02d, 'currency': 'USD'}".formatted(each / 100, each % 100)
+                          ? ", 'price': {'amount': %d.%02d, 'currency': 'USD'}"
+                              .formatted(each / 100, each % 100)
                           : ""));
           reckoned.append(
               "%s{container: '%s', grade: '%s', count: %d, each: %d, agreed: %s, taxPercent: null}"
@@ -358,7 +374,10 @@ class TableBrowserTest {
   }
 
   private static Integer cents(String amount) {
-    return new BigDecimal(amount).movePointRight(2).setScale(0, RoundingMode.HALF_UP).intValueExact();
+    return new BigDecimal(amount)
+        .movePointRight(2)
+        .setScale(0, RoundingMode.HALF_UP)
+        .intValueExact();
   }
 
   /** The example of RFC 9562, appendix A.6: 1645557742000 ms is 017F22E2-79B0. */
@@ -374,7 +393,8 @@ class TableBrowserTest {
       assertTrue(id.matches("017f22e2-79b0-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}"), id);
       String reckon =
           "async () => (await import('/table/deals.js')).reckon([{container: 'X', count: 1, each: %d, agreed: false, taxPercent: %s}], [], %s).%s";
-      // by hand: 10.00 x 6.25 % = 0.625, half up 0.63; 10.63 holds 10.63 x 6.25 / 106.25 = 0.6253 in it
+      // by hand: 10.00 x 6.25 % = 0.625, half up 0.63; 10.63 holds 10.63 x 6.25 / 106.25 = 0.6253
+      // in it
       assertEquals(1063, phone.page().evaluate(reckon.formatted(1000, "6.25", "false", "total")));
       assertEquals(63, phone.page().evaluate(reckon.formatted(1063, "6.25", "true", "tax")));
       phone.isAccessible("pairing");
@@ -396,13 +416,19 @@ class TableBrowserTest {
       phone.page().getByLabel("User name").fill("owner");
       phone.page().getByLabel("Password").fill("only for the tests");
       phone.page().keyboard().press("Enter");
-      phone.page().getByLabel("Phone", new Page.GetByLabelOptions().setExact(true)).fill("Old phone");
+      phone
+          .page()
+          .getByLabel("Phone", new Page.GetByLabelOptions().setExact(true))
+          .fill("Old phone");
       phone.tap("Make a code").sees("Code for").isAccessible("phones");
       String code = phone.page().locator(".notice strong").textContent();
       phone.opens("/jars").isAccessible("jars");
 
       phone.opens("/table/#pair=" + code).tap("Pair").sees("Choose a PIN").isAccessible("PIN");
-      phone.page().getByLabel("PIN", new Page.GetByLabelOptions().setExact(true)).fill(TestPhone.PIN);
+      phone
+          .page()
+          .getByLabel("PIN", new Page.GetByLabelOptions().setExact(true))
+          .fill(TestPhone.PIN);
       phone.page().getByLabel("The same again").fill(TestPhone.PIN);
       phone.tap("Keep it").sees("Choose the show").isAccessible("shows");
       phone.serves(table.name()).isAccessible("table empty-handed");
@@ -411,7 +437,15 @@ class TableBrowserTest {
       phone.page().getByText("change $12.00").click();
       phone.sees("Change").isAccessible("change");
       phone.tap("Other things").isAccessible("other things");
-      for (String screen : List.of("Broken", "Given away", "To another table", "Pack out", "Count home", "Count the drawer", "Price by hand")) {
+      for (String screen :
+          List.of(
+              "Broken",
+              "Given away",
+              "To another table",
+              "Pack out",
+              "Count home",
+              "Count the drawer",
+              "Price by hand")) {
         phone.tap(screen).isAccessible(screen);
         phone.tap("Back").tap("Other things");
       }

@@ -59,8 +59,7 @@ final class TestPhone implements AutoCloseable {
       trust(home);
       Map<String, String> environment = new HashMap<>(System.getenv());
       environment.put("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
-      Playwright playwright =
-          Playwright.create(new Playwright.CreateOptions().setEnv(environment));
+      Playwright playwright = Playwright.create(new Playwright.CreateOptions().setEnv(environment));
       TestPhone phone = new TestPhone(home, playwright, language, program.getPort());
       phone.start(false);
       return phone;
@@ -69,7 +68,9 @@ final class TestPhone implements AutoCloseable {
     }
   }
 
-  /** Puts the authority among those that this profile's account trusts (NSS, as Chromium reads it). */
+  /**
+   * Puts the authority among those that this profile's account trusts (NSS, as Chromium reads it).
+   */
   private static void trust(Path home) throws IOException {
     String authority =
         ConfigProvider.getConfig().getValue(TestCertificates.AUTHORITY, String.class);
@@ -78,7 +79,15 @@ final class TestPhone implements AutoCloseable {
       Files.createDirectories(database);
       run("certutil", "-N", "-d", "sql:" + database, "--empty-password");
       run(
-          "certutil", "-A", "-d", "sql:" + database, "-n", "barreltally", "-t", "C,,", "-i",
+          "certutil",
+          "-A",
+          "-d",
+          "sql:" + database,
+          "-n",
+          "barreltally",
+          "-t",
+          "C,,",
+          "-i",
           authority);
     }
   }
@@ -196,7 +205,11 @@ final class TestPhone implements AutoCloseable {
 
   /** Waits until so many entries are not sent, and what else the bar says of them. */
   TestPhone notSent(int entries, String more) {
-    page.locator("button.not-sent", new Page.LocatorOptions().setHasText(Pattern.compile("^" + entries + " (not sent|non envoyés?)" + more + "$")))
+    page.locator(
+            "button.not-sent",
+            new Page.LocatorOptions()
+                .setHasText(
+                    Pattern.compile("^" + entries + " (not sent|non envoyés?)" + more + "$")))
         .waitFor();
     return this;
   }
@@ -217,7 +230,8 @@ final class TestPhone implements AutoCloseable {
     String profile = home.toString();
     ProcessHandle.current()
         .descendants()
-        .filter(p -> p.info().arguments().map(a -> String.join(" ", a).contains(profile)).orElse(false))
+        .filter(
+            p -> p.info().arguments().map(a -> String.join(" ", a).contains(profile)).orElse(false))
         .forEach(ProcessHandle::destroyForcibly);
     try {
       context.close();
@@ -231,7 +245,8 @@ final class TestPhone implements AutoCloseable {
   void isAccessible(String where) {
     AxeResults results =
         new AxeBuilder(page)
-            .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+            .withTags(
+                List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
             .analyze();
     List<String> found =
         results.getViolations().stream()

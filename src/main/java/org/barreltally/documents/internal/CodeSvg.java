@@ -4,7 +4,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import org.barreltally.table.CodePicture;
 import uk.org.okapibarcode.graphics.Rectangle;
 
-/** QR codes as SVG within a page: black on white, whatever the page's colours, quiet zone included. */
+/**
+ * QR codes as SVG within a page: black on white, whatever the page's colours, quiet zone included.
+ */
 @ApplicationScoped
 public class CodeSvg implements CodePicture {
 
@@ -13,12 +15,14 @@ public class CodeSvg implements CodePicture {
     CodeImage code = CodeImage.qr(content);
     StringBuilder path = new StringBuilder();
     for (Rectangle dark : code.rectangles()) {
-      path.append("M%s %sh%sv%sh-%sz".formatted(
-          number(code.left() + dark.x),
-          number(code.below() + dark.y),
-          number(dark.width),
-          number(dark.height),
-          number(dark.width)));
+      path.append(
+          "M%s %sh%sv%sh-%sz"
+              .formatted(
+                  number(code.left() + dark.x),
+                  number(code.below() + dark.y),
+                  number(dark.width),
+                  number(dark.height),
+                  number(dark.width)));
     }
     return """
         <svg xmlns="http://www.w3.org/2000/svg" role="img" class="code" viewBox="0 0 %1$s %2$s" width="260" height="260" shape-rendering="crispEdges">\

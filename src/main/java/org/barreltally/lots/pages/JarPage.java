@@ -42,8 +42,7 @@ public class JarPage {
    *
    * @param boiled the days its syrup was boiled, as far as they are known
    */
-  public record Told(
-      String maker, Lot lot, List<LocalDate> boiled, List<LotAward> awards) {}
+  public record Told(String maker, Lot lot, List<LocalDate> boiled, List<LotAward> awards) {}
 
   @CheckedTemplate(basePath = "lots")
   static class Templates {
@@ -88,8 +87,7 @@ public class JarPage {
     Lot lot = shown.seen(code).orElseThrow(NotFoundException::new);
     return Response.ok(
             Templates.jar(
-                new Told(
-                    settings.now().said().maker(), lot, boiled(code), awards.of(code))))
+                new Told(settings.now().said().maker(), lot, boiled(code), awards.of(code))))
         .build();
   }
 

@@ -6,7 +6,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import java.util.concurrent.atomic.AtomicInteger;
 
-/** How often strangers ask: enough for a family with a shelf of jars, too seldom to try out lots. */
+/**
+ * How often strangers ask: enough for a family with a shelf of jars, too seldom to try out lots.
+ */
 @ApplicationScoped
 class Visitors {
 
@@ -14,10 +16,7 @@ class Visitors {
   private static final int REMEMBERED = 10_000;
 
   private final Cache<String, AtomicInteger> asked =
-      Caffeine.newBuilder()
-          .maximumSize(REMEMBERED)
-          .expireAfterWrite(Duration.ofMinutes(1))
-          .build();
+      Caffeine.newBuilder().maximumSize(REMEMBERED).expireAfterWrite(Duration.ofMinutes(1)).build();
 
   /** Counts one more question from an address; says whether it is answered. */
   boolean mayAsk(String address) {

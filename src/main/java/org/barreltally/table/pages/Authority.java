@@ -14,7 +14,9 @@ import java.util.HexFormat;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
-/** The authority that phones are asked to trust, if the certificates are of the tool's own making. */
+/**
+ * The authority that phones are asked to trust, if the certificates are of the tool's own making.
+ */
 @ApplicationScoped
 class Authority {
 

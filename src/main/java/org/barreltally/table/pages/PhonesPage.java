@@ -33,7 +33,9 @@ import org.barreltally.web.pages.MenuEntry;
 import org.barreltally.web.pages.Words;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 
-/** The phones of show tables: made to trust this program, paired, cut off; and who waits for a call. */
+/**
+ * The phones of show tables: made to trust this program, paired, cut off; and who waits for a call.
+ */
 @Path("/phones")
 @Produces(MediaType.TEXT_HTML)
 @RolesAllowed("owner")

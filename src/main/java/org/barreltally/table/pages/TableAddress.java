@@ -51,6 +51,8 @@ class TableAddress {
 
   /** Where the application of the table is. */
   String table(String name) {
-    return hasHttps() ? "https://" + name + ":" + https + "/table/" : "http://" + name + ":" + http + "/table/";
+    return hasHttps()
+        ? "https://" + name + ":" + https + "/table/"
+        : "http://" + name + ":" + http + "/table/";
   }
 }

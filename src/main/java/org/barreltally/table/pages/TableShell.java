@@ -81,9 +81,7 @@ class TableShell {
 
   private String worker() {
     List<String> cached =
-        FILES.stream()
-            .map(file -> file.equals("/table/index.html") ? "/table/" : file)
-            .toList();
+        FILES.stream().map(file -> file.equals("/table/index.html") ? "/table/" : file).toList();
     try {
       MessageDigest hash = MessageDigest.getInstance("SHA-256");
       for (String file : FILES) {

@@ -35,7 +35,8 @@ public class PairingApi {
   @POST
   @Operation(
       summary = "Pair a phone with the owner's code",
-      description = "Without signing in. The code works once; the token is shown here and never again.")
+      description =
+          "Without signing in. The code works once; the token is shown here and never again.")
   @APIResponse(
       responseCode = "201",
       description = "The phone's own token",

@@ -14,8 +14,8 @@ import java.util.Map;
 
 /**
  * Tells browsers what an answer may do: nothing from elsewhere, no script or style within a page,
- * in nobody's frame, not kept after signing out; and when it was given (RFC 9110, 6.6.1), by which a
- * phone learns how far its clock is off.
+ * in nobody's frame, not kept after signing out; and when it was given (RFC 9110, 6.6.1), by which
+ * a phone learns how far its clock is off.
  */
 @ApplicationScoped
 class BrowserHeaders {

@@ -13,7 +13,8 @@ final class TableDoor {
 
   private static final Pattern TOLD =
       Pattern.compile(
-          "/api/shows/%1$s/(sales|transfers|pack-out|back|losses|leads|losses/%1$s/reversal)".formatted(ID)
+          "/api/shows/%1$s/(sales|transfers|pack-out|back|losses|leads|losses/%1$s/reversal)"
+                  .formatted(ID)
               + "|/api/sales/%s/reversal".formatted(ID));
 
   private TableDoor() {}
