@@ -3,6 +3,7 @@ package org.barreltally.lots;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,19 +18,39 @@ import org.barreltally.ledger.Days;
 public class PublicLots {
 
   private final EntityManager entities;
+  private final AwardsOfLots awards;
+  private final Family family;
   private final Lots lots;
   private final Days days;
 
-  PublicLots(EntityManager entities, Lots lots, Days days) {
+  PublicLots(EntityManager entities, AwardsOfLots awards, Family family, Lots lots, Days days) {
     this.entities = entities;
+    this.awards = awards;
+    this.family = family;
     this.lots = lots;
     this.days = days;
   }
 
-  /** The lot, if its page may be seen. */
+  /** What the lot tells, if its page may be seen. */
   @Transactional
-  public Optional<Lot> seen(String code) {
-    return all().contains(code) ? lots.find(code).filter(lot -> !lot.held()) : Optional.empty();
+  public Optional<ShownLot> seen(String code) {
+    return all().contains(code)
+        ? lots.find(code)
+            .filter(lot -> !lot.held())
+            .map(lot -> new ShownLot(lot, boiled(code), awards.of(code)))
+        : Optional.empty();
+  }
+
+  private List<LocalDate> boiled(String code) {
+    return family.above(code).stream()
+        .map(Parent::parent)
+        .distinct()
+        .flatMap(parent -> lots.find(parent).stream())
+        .filter(parent -> parent.kind() == Lot.Kind.BULK)
+        .map(Lot::madeOn)
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   /** The codes of lots whose page is public. */

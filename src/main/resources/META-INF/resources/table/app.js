@@ -8,7 +8,7 @@ import { onChange, showEntries } from './entries.js';
 import * as guard from './guard.js';
 import * as money from './money.js';
 import * as others from './others.js';
-import { chooseShow, fetchShow, pair, unlock } from './pairing.js';
+import { chooseShow, fetchShow, pair, pairingAsked, unlock } from './pairing.js';
 import { priceByHand, showTable } from './sell.js';
 import { listen, send, statusNow } from './sending.js';
 import * as store from './store.js';
@@ -81,7 +81,9 @@ function lock() {
 
 async function start() {
   await drawBar();
-  if (guard.tokenNow()) {
+  if (pairingAsked()) {
+    pair(begun);
+  } else if (guard.tokenNow()) {
     await home();
   } else if (guard.possible() && (await store.kept('guard'))) {
     await unlock(begun);
@@ -101,6 +103,7 @@ onChange(drawBar);
 listen();
 addEventListener('offline', drawBar);
 addEventListener('online', drawBar);
+addEventListener('hashchange', () => pairingAsked() && start());
 if ('serviceWorker' in navigator) {
   // a phone that does not trust the certificate gets none; the table works while the page stays open
   navigator.serviceWorker.register('/table/sw.js').catch(() => {});

@@ -9,9 +9,14 @@ import { day, t } from './words.js';
 
 const PIN = /^[0-9]{4,12}$/;
 
+const CODE = /^#pair=([0-9a-z-]{10,60})$/i;
+
+/** Whether the address carries the owner's code. */
+export const pairingAsked = () => CODE.test(location.hash);
+
 /** The owner's code, from the address that was scanned; it is taken out of the address at once. */
 function scanned() {
-  const found = /^#pair=([0-9a-z-]{10,60})$/i.exec(location.hash);
+  const found = CODE.exec(location.hash);
   if (found) {
     history.replaceState(null, '', location.pathname);
   }

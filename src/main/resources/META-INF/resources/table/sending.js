@@ -8,6 +8,7 @@ import { mayHoldNames, tokenNow, unseal } from './guard.js';
 import { newId } from './ids.js';
 import { coinsOf } from './money.js';
 import * as store from './store.js';
+import { t } from './words.js';
 
 const AT_ONCE = 100;
 const WAIT_MAX = 60000;
@@ -148,10 +149,20 @@ async function tellOther(entry) {
   if (path === null) {
     return; // what it takes back has not arrived
   }
+  let names = null;
+  if (entry.kind === 'lead') {
+    try {
+      names = await unseal(entry.sealed);
+    } catch {
+      // sealed under a PIN that is gone
+      await store.change([entry.id], refused(t('lead-sealed')));
+      return;
+    }
+  }
   const [told] = await begin([entry.id], clock.toldForCount);
   const body =
     entry.kind === 'lead'
-      ? { ...(await unseal(entry.sealed)), id: entry.id, at: told.told }
+      ? { ...names, id: entry.id, at: told.told }
       : entry.kind === 'undo' ? told.body : { ...told.body, at: told.told };
   const answer = await post(path, body, entry.id);
   await store.change([entry.id], (kept) => {

@@ -24,7 +24,10 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Certificates of the tool's own making, judged by the JDK's own path validation (RFC 5280, section 6). */
+/**
+ * Certificates of the tool's own making, judged by the JDK's own path validation (RFC 5280, section
+ * 6).
+ */
 class OwnCertificatesTest {
 
   private static final Instant NOW = Instant.parse("2026-10-03T12:00:00Z");
@@ -46,7 +49,10 @@ class OwnCertificatesTest {
         new PKIXParameters(
             Set.of(
                 new TrustAnchor(
-                    authority, authority.getExtensionValue("2.5.29.30") == null ? null : constraints(authority))));
+                    authority,
+                    authority.getExtensionValue("2.5.29.30") == null
+                        ? null
+                        : constraints(authority))));
     parameters.setRevocationEnabled(false);
     parameters.setDate(Date.from(at));
     CertPathValidator.getInstance("PKIX")
@@ -101,7 +107,8 @@ class OwnCertificatesTest {
   }
 
   @Test
-  void the_authority_is_made_anew_near_its_end_and_for_a_name_outside_its_limits() throws Exception {
+  void the_authority_is_made_anew_near_its_end_and_for_a_name_outside_its_limits()
+      throws Exception {
     OwnCertificates own = new OwnCertificates(data);
     own.ensure(NAMES, NOW);
     assertFalse(own.ensure(List.of("other.home.arpa", "10.1.2.3"), NOW));

@@ -107,13 +107,21 @@ class PhonesTest {
     String code = TestTable.code("Gone");
     var paired = pair(code).statusCode(201).extract();
     String token = paired.path("token");
-    given().header("Authorization", "Bearer " + token).get("/api/table/shows").then().statusCode(200);
+    given()
+        .header("Authorization", "Bearer " + token)
+        .get("/api/table/shows")
+        .then()
+        .statusCode(200);
     Owner.asks()
         .delete("/api/phones/" + paired.path("id"))
         .then()
         .statusCode(200)
         .body("cutOffAt", notNullValue());
-    given().header("Authorization", "Bearer " + token).get("/api/table/shows").then().statusCode(401);
+    given()
+        .header("Authorization", "Bearer " + token)
+        .get("/api/table/shows")
+        .then()
+        .statusCode(401);
     Owner.asks().delete("/api/phones/" + paired.path("id")).then().statusCode(200);
     Owner.reads("/api/phones").body("items.id", hasItem(paired.<String>path("id")));
     Owner.asks()
@@ -134,7 +142,7 @@ class PhonesTest {
           {'container': 'PT', 'count': 1, 'cause': 'eaten'}                      | 400 | cause
           {'container': 'PT', 'count': 1, 'cause': 'given'}                      | 400 | reason
           {'container': 'NONE', 'count': 1, 'cause': 'broken'}                   | 400 | container
-          {'container': 'PT', 'count': 1, 'cause': 'broken', 'at': '2999-01-01T00:00:00Z'} | 422 | at
+          {'container': 'PT', 'count': 1, 'cause': 'broken', 'at': '2999-01-01T00:00:00Z'} | 400 | at
           """)
   void what_cannot_be_read_of_a_loss_leaves_no_trace(String said, int status, String field) {
     TestTable table = TestTable.open(shelf, 3);
@@ -145,7 +153,10 @@ class PhonesTest {
     assertEquals(before, rows.fingerprint());
   }
 
-  /** 5 packed out; 2 broken of the only lot, 1 given of a lot nobody knows, 4 tasted beyond what is there. */
+  /**
+   * 5 packed out; 2 broken of the only lot, 1 given of a lot nobody knows, 4 tasted beyond what is
+   * there.
+   */
   @Test
   void losses_are_taken_as_they_happened_and_taken_back_once() {
     TestTable table = TestTable.open(shelf, 5);
@@ -198,7 +209,8 @@ class PhonesTest {
     Owner.reads("/api/leads").body("items.name", not(hasItem(name)));
     assertEquals(
         0,
-        rows.number("SELECT count(*) FROM table_leads WHERE id = '" + id + "' AND name IS NOT NULL"));
+        rows.number(
+            "SELECT count(*) FROM table_leads WHERE id = '" + id + "' AND name IS NOT NULL"));
     assertEquals(0, rows.number("SELECT count(*) FROM requests WHERE body LIKE '%" + name + "%'"));
     Owner.asks().delete("/api/leads/" + UUID.randomUUID()).then().statusCode(404);
     posts(path, "{'id': '%s', 'name': ' '}".formatted(id))

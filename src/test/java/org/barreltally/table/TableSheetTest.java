@@ -30,12 +30,16 @@ class TableSheetTest {
         .body("rows[0].container", equalTo(table.size()))
         .body("rows[0].grade", equalTo("amber"))
         .body("rows[0].price.amount", equalTo(15.0f))
-        .body("rows[0].lots.lot.sort()", equalTo(java.util.stream.Stream.of(table.lot(), other).sorted().toList()))
+        .body(
+            "rows[0].lots.lot.sort()",
+            equalTo(java.util.stream.Stream.of(table.lot(), other).sorted().toList()))
         .body("deals[0].count", equalTo(2))
         .body("decimals", equalTo(2));
   }
 
-  /** Smallest first, as the sheet of the screen; a size of which nothing came is there by its price. */
+  /**
+   * Smallest first, as the sheet of the screen; a size of which nothing came is there by its price.
+   */
   @Test
   void the_paper_has_the_rows_of_the_screen_in_their_order() throws IOException {
     String large = Owner.newSize(32);

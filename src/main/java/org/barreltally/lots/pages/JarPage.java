@@ -13,16 +13,9 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriBuilder;
-import java.time.LocalDate;
-import java.util.List;
 import java.util.regex.Pattern;
-import org.barreltally.lots.AwardsOfLots;
-import org.barreltally.lots.Family;
-import org.barreltally.lots.Lot;
-import org.barreltally.lots.LotAward;
-import org.barreltally.lots.Lots;
-import org.barreltally.lots.Parent;
 import org.barreltally.lots.PublicLots;
+import org.barreltally.lots.ShownLot;
 import org.barreltally.settings.FarmSettings;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 
@@ -37,12 +30,8 @@ public class JarPage {
 
   private static final Pattern CODE = Pattern.compile("[A-Za-z0-9-]{1,20}");
 
-  /**
-   * What a jar tells.
-   *
-   * @param boiled the days its syrup was boiled, as far as they are known
-   */
-  public record Told(String maker, Lot lot, List<LocalDate> boiled, List<LotAward> awards) {}
+  /** What a jar tells, and who made it. */
+  public record Told(String maker, ShownLot shown) {}
 
   @CheckedTemplate(basePath = "lots")
   static class Templates {
@@ -52,24 +41,12 @@ public class JarPage {
   }
 
   private final PublicLots shown;
-  private final AwardsOfLots awards;
-  private final Family family;
-  private final Lots lots;
   private final FarmSettings settings;
   private final Visitors visitors;
 
   @Inject
-  JarPage(
-      PublicLots shown,
-      AwardsOfLots awards,
-      Family family,
-      Lots lots,
-      FarmSettings settings,
-      Visitors visitors) {
+  JarPage(PublicLots shown, FarmSettings settings, Visitors visitors) {
     this.shown = shown;
-    this.awards = awards;
-    this.family = family;
-    this.lots = lots;
     this.settings = settings;
     this.visitors = visitors;
   }
@@ -84,11 +61,8 @@ public class JarPage {
     if (!CODE.matcher(code).matches()) {
       throw new NotFoundException();
     }
-    Lot lot = shown.seen(code).orElseThrow(NotFoundException::new);
-    return Response.ok(
-            Templates.jar(
-                new Told(settings.now().said().maker(), lot, boiled(code), awards.of(code))))
-        .build();
+    ShownLot lot = shown.seen(code).orElseThrow(NotFoundException::new);
+    return Response.ok(Templates.jar(new Told(settings.now().said().maker(), lot))).build();
   }
 
   /** Where the code on a label leads. */
@@ -97,17 +71,5 @@ public class JarPage {
   @Operation(hidden = true)
   public Response scanned(@PathParam("lot") String code) {
     return Response.seeOther(UriBuilder.fromPath("/jar/{lot}").build(code)).build();
-  }
-
-  private List<LocalDate> boiled(String code) {
-    return family.above(code).stream()
-        .map(Parent::parent)
-        .distinct()
-        .flatMap(parent -> lots.find(parent).stream())
-        .filter(parent -> parent.kind() == Lot.Kind.BULK)
-        .map(Lot::madeOn)
-        .distinct()
-        .sorted()
-        .toList();
   }
 }
