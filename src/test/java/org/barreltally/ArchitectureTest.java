@@ -72,6 +72,8 @@ class ArchitectureTest {
           .definedBy(ROOT + "sales..")
           .layer("gifts")
           .definedBy(ROOT + "gifts..")
+          .layer("table")
+          .definedBy(ROOT + "table..")
           .layer("shares")
           .definedBy(ROOT + "shares..")
           .layer("shops")
@@ -166,6 +168,20 @@ class ArchitectureTest {
               "pricing",
               "shows",
               "web")
+          .whereLayer("table")
+          .mayOnlyAccessLayers(
+              "refusal",
+              "measure",
+              "settings",
+              "ledger",
+              "people",
+              "containers",
+              "stock",
+              "pricing",
+              "sales",
+              "shows",
+              "gifts",
+              "web")
           .whereLayer("shares")
           .mayOnlyAccessLayers(
               "refusal",
@@ -233,7 +249,7 @@ class ArchitectureTest {
           .matching(
               ROOT
                   + "(settings|ledger|lots|barrels|canning|stock|supplies|bulk|watch|netcontents|sugarbush"
-                  + "|sales|shows|gifts|shares|shops|reconciliation|cost|recall|closing)..")
+                  + "|sales|shows|table|gifts|shares|shops|reconciliation|cost|recall|closing)..")
           .should()
           .beFreeOfCycles();
 

@@ -52,6 +52,11 @@ public class AccessTokens {
    * @param expiresOn last day of use, today or later; null if it does not expire
    */
   public Issued issue(UUID user, String name, LocalDate expiresOn) {
+    return issue(user, name, expiresOn, null);
+  }
+
+  /** As {@link #issue(UUID, String, LocalDate)}, good for {@code scope} alone. */
+  public Issued issue(UUID user, String name, LocalDate expiresOn, TokenScope scope) {
     if (name == null || name.isBlank() || name.strip().length() > NAME_MAX) {
       throw new InvalidField("name", "Give the token a name of 1 to " + NAME_MAX + " characters.");
     }
@@ -64,7 +69,7 @@ public class AccessTokens {
     AccessToken token =
         new AccessToken(UUID.randomUUID(), name.strip(), clock.instant(), expiresOn, null);
     String secret = secrets.secret(PREFIX);
-    rows.add(token, user, Secrets.hash(secret));
+    rows.add(token, user, Secrets.hash(secret), scope);
     return new Issued(token, secret);
   }
 

@@ -13,14 +13,24 @@ import org.barreltally.pricing.Money;
  * @param at by the clock of the device
  * @param deal whether the deals of the price list were given; null for no
  * @param paid null if nothing was said of it
+ * @param reason why a price was given by hand; null if nobody said
  */
-public record SaidSale(UUID id, Instant at, List<Line> lines, Boolean deal, Paid paid) {
+public record SaidSale(
+    UUID id, Instant at, List<Line> lines, Boolean deal, Paid paid, String reason) {
+
+  /** Without words to it. */
+  public SaidSale(UUID id, Instant at, List<Line> lines, Boolean deal, Paid paid) {
+    this(id, at, lines, deal, paid, null);
+  }
 
   /** The most lines of one sale. */
   public static final int LINES_MAX = 100;
 
   /** The most jars in one line; more is a slip of the thumb. */
   public static final int COUNT_MAX = 5000;
+
+  /** The most characters of a reason. */
+  public static final int REASON_MAX = 200;
 
   /** The most sales told at once. */
   public static final int SALES_MAX = 1000;

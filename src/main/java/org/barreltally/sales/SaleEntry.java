@@ -96,6 +96,9 @@ public class SaleEntry {
     Settled money = Settled.of(price.total(), said.paid(), currency);
     List<Note> notes = new ArrayList<>(draft.notes());
     MoneyNotes.add(said, price, money, notes);
+    if (said.reason() != null) {
+      notes.add(new Note(0, "price-reason", "Priced by hand: " + said.reason()));
+    }
     return new Sale(
         said.id(),
         stall.place(),
@@ -137,7 +140,8 @@ public class SaleEntry {
   }
 
   private static Movement movement(String place, Draft draft) {
-    Movement.Builder sale = Movement.of(MovementKind.SALE, draft.at());
+    Movement.Builder sale =
+        Movement.of(MovementKind.SALE, draft.at()).because(draft.said().reason());
     for (int n = 0; n < draft.jars().size(); n++) {
       long count = draft.said().lines().get(n).count();
       sale.move(place, PlaceCode.CUSTOMER, draft.jars().get(n).id(), count);

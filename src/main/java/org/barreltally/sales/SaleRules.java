@@ -38,6 +38,10 @@ final class SaleRules {
         path + "at",
         "Give the time of the sale, for example 2026-10-03T14:05:00Z.");
     rules.lines(said.lines(), path + "lines");
+    rules.require(
+        said.reason() == null || said.reason().length() <= SaidSale.REASON_MAX,
+        path + "reason",
+        "Say it in at most " + SaidSale.REASON_MAX + " characters.");
     if (said.paid() != null) {
       rules.money(said.paid().cash(), path + "paid.cash");
       rules.money(said.paid().card(), path + "paid.card");

@@ -1,10 +1,6 @@
 package org.barreltally.start;
 
 import java.io.PrintStream;
-import java.net.Inet4Address;
-import java.net.InetAddress;
-import java.net.NetworkInterface;
-import java.net.SocketException;
 import java.util.List;
 
 /**
@@ -12,9 +8,10 @@ import java.util.List;
  * lies.
  *
  * @param port the port of the pages
+ * @param https the port of the same over HTTPS; 0 for none
  * @param data the data folder or the outside database's address
  */
-record Announcement(int port, String data) {
+record Announcement(int port, int https, String data) {
 
   private static final int NETWORK_ADDRESSES_MAX = 4;
 
@@ -24,21 +21,15 @@ record Announcement(int port, String data) {
     for (String address : networkAddresses()) {
       out.println("  from phones in the same network: http://" + address + ":" + port + "/");
     }
+    if (https != 0) {
+      out.println(
+          "  over HTTPS, for show tables: port " + https + "; phones begin at /phones/trust");
+    }
     out.println("  the data lies in " + data);
     out.flush();
   }
 
-  /** Private IPv4 addresses (RFC 1918) of this machine; none if the system does not tell. */
   private static List<String> networkAddresses() {
-    try {
-      return NetworkInterface.networkInterfaces()
-          .flatMap(NetworkInterface::inetAddresses)
-          .filter(a -> a instanceof Inet4Address && a.isSiteLocalAddress())
-          .map(InetAddress::getHostAddress)
-          .limit(NETWORK_ADDRESSES_MAX)
-          .toList();
-    } catch (SocketException e) {
-      return List.of();
-    }
+    return MachineNames.addresses().stream().limit(NETWORK_ADDRESSES_MAX).toList();
   }
 }

@@ -44,10 +44,11 @@ public final class Barreltally {
     /** Takes what there is to announce from the configuration. */
     public Serving(
         @ConfigProperty(name = "quarkus.http.port") int port,
+        @ConfigProperty(name = "barreltally.tls.port") int https,
         @ConfigProperty(name = "barreltally.data") String data,
         @ConfigProperty(name = "barreltally.demo") boolean demoWanted,
         DemoSeason demo) {
-      this.announcement = new Announcement(port, data);
+      this.announcement = new Announcement(port, https, data);
       this.demo = demo;
       this.demoWanted = demoWanted;
       this.port = port;

@@ -25,6 +25,7 @@ import java.util.stream.Stream;
  * server-…             PostgreSQL's programs, unpacked
  * database             PostgreSQL's data
  * database.log         what PostgreSQL had to say
+ * tls                  certificates of the tool's own making, and their keys
  * backups              copies of the whole book, unless another folder is set for them
  * </pre>
  */

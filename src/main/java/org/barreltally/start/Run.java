@@ -31,6 +31,7 @@ final class Run {
       Settings settings = Settings.from(environment);
       prepare(settings);
       ApplicationProperties.of(settings).forEach(System::setProperty);
+      Tls.prepare(settings.tls(), settings.data()).forEach(System::setProperty);
       serve(settings, arguments);
     } catch (CannotStart e) {
       say(e);

@@ -14,9 +14,15 @@ import java.util.Optional;
  * @param outside the login of an outside database's owner; empty for the embedded one
  * @param demo whether an invented season is played on an empty database
  * @param backups where backups go and how many are kept
+ * @param tls HTTPS beside HTTP
  */
 public record Settings(
-    int port, Path data, Optional<DatabaseLogin> outside, boolean demo, BackupSettings backups) {
+    int port,
+    Path data,
+    Optional<DatabaseLogin> outside,
+    boolean demo,
+    BackupSettings backups,
+    TlsSettings tls) {
 
   private static final String PORT = "PORT";
   private static final String DATA = "BARRELTALLY_DATA";
@@ -32,12 +38,14 @@ public record Settings(
    */
   public static Settings from(Map<String, String> environment) {
     Path data = folder(text(environment, DATA).orElse("data"));
+    int port = port(text(environment, PORT).orElse("8080"));
     return new Settings(
-        port(text(environment, PORT).orElse("8080")),
+        port,
         data,
         text(environment, URL).map(url -> outside(url, environment)),
         flag(text(environment, DEMO).orElse("false")),
-        BackupSettings.from(environment, data));
+        BackupSettings.from(environment, data),
+        TlsSettings.from(environment, port));
   }
 
   private static Optional<String> text(Map<String, String> environment, String name) {

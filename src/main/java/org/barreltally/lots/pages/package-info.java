@@ -1,2 +1,2 @@
-/** Lots as pages: listed, held, graded, and their family drawn. */
+/** Lots as pages: listed, held, graded, their family drawn; and the page a jar's code leads to. */
 package org.barreltally.lots.pages;

@@ -13,6 +13,7 @@ import java.util.UUID;
 import javax.sql.DataSource;
 import org.barreltally.people.AccessToken;
 import org.barreltally.people.Person;
+import org.barreltally.people.TokenScope;
 
 /** The rows of {@code access_tokens}. */
 @ApplicationScoped
@@ -28,18 +29,19 @@ public class TokenRows {
     this.database = database;
   }
 
-  public void add(AccessToken token, UUID user, byte[] hash) {
+  public void add(AccessToken token, UUID user, byte[] hash, TokenScope scope) {
     new Statement(
             database,
             """
-            insert into access_tokens (id, user_id, name, secret_hash, created_at, expires_on)
-            values (?, ?, ?, ?, ?, ?)""",
+            insert into access_tokens (id, user_id, name, secret_hash, created_at, expires_on, scope)
+            values (?, ?, ?, ?, ?, ?, ?)""",
             token.id(),
             user,
             token.name(),
             hash,
             token.createdAt(),
-            token.expiresOn())
+            token.expiresOn(),
+            scope == null ? null : scope.code())
         .run();
   }
 
@@ -60,7 +62,7 @@ public class TokenRows {
         new Statement(
                 database,
                 """
-                select t.id as token_id, t.expires_on, u.id, u.name, u.display_name, u.role
+                select t.id as token_id, t.expires_on, t.scope, u.id, u.name, u.display_name, u.role
                 from access_tokens t join users u on u.id = t.user_id
                 where t.secret_hash = ? and t.revoked_at is null and u.left_at is null
                   and (t.expires_on is null or t.expires_on >= ?)""",
@@ -70,7 +72,7 @@ public class TokenRows {
                 row ->
                     new Usable(
                         row.getObject("token_id", UUID.class),
-                        Users.person(row),
+                        Users.person(row).within(TokenScope.of(row.getString("scope"))),
                         row.getObject("expires_on", LocalDate.class)));
     found.ifPresent(token -> noteUse(token.id(), today));
     return found;

@@ -45,6 +45,9 @@ public final class SaidText {
       money(paid, "card", said.paid().card());
       money(paid, "owing", said.paid().owing());
     }
+    if (said.reason() != null) {
+      node.put("reason", said.reason());
+    }
     if (buyer != null) {
       node.put("buyer", buyer.toString());
     }

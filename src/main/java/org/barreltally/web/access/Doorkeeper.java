@@ -16,6 +16,8 @@ import jakarta.inject.Inject;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
+import org.barreltally.people.Person;
+import org.barreltally.people.TokenScope;
 import org.barreltally.people.TooManyAttempts;
 import org.barreltally.web.problem.Problem;
 import org.barreltally.web.problem.ProblemAnswer;
@@ -68,6 +70,7 @@ class Doorkeeper implements HttpAuthenticationMechanism {
     return AuthorizationHeader.read(header)
         .map(identities::authenticate)
         .orElseGet(() -> Uni.createFrom().failure(new AuthenticationFailedException()))
+        .invoke(identity -> withinScope(identity, context))
         .onFailure(TooManyAttempts.class)
         .transform(
             tooMany -> {
@@ -76,10 +79,19 @@ class Doorkeeper implements HttpAuthenticationMechanism {
             });
   }
 
+  private static void withinScope(SecurityIdentity identity, RoutingContext context) {
+    if (identity.getPrincipal() instanceof Person person
+        && person.scope() == TokenScope.TABLE
+        && !TableDoor.leadsTo(context.request().method().name(), context.normalizedPath())) {
+      context.put(FAILURE, new TokenTooNarrow());
+      throw new AuthenticationFailedException();
+    }
+  }
+
   /** An ended session is nobody's: the sign-in page must open with it too. */
   private static Uni<SecurityIdentity> bySession(
       RoutingContext context, IdentityProviderManager identities) {
-    Cookie cookie = context.request().getCookie(SessionCookie.NAME);
+    Cookie cookie = context.request().getCookie(SessionCookie.name(context.request().isSSL()));
     if (cookie == null || cookie.getValue().isEmpty()) {
       return Uni.createFrom().nullItem();
     }

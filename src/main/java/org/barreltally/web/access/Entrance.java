@@ -4,7 +4,10 @@ import io.vertx.ext.web.RoutingContext;
 
 /** Which door a request comes to, by its path alone. */
 enum Entrance {
-  /** Health and the files of the sign-in page: nobody is asked who they are. */
+  /**
+   * Health, the files of the sign-in page and of the show table, how to trust this program, and
+   * what a jar's code leads to: nobody is asked who they are.
+   */
   OPEN,
   /** REST, its description and the figures for operators: HTTP Basic or a bearer token. */
   MACHINE,
@@ -13,7 +16,14 @@ enum Entrance {
 
   static Entrance of(RoutingContext context) {
     String path = context.normalizedPath();
-    if (isUnder(path, "/q/health") || isUnder(path, "/assets")) {
+    if (isUnder(path, "/q/health")
+        || isUnder(path, "/assets")
+        || isUnder(path, "/table")
+        || isUnder(path, "/webjars")
+        || isUnder(path, "/jar")
+        || isUnder(path, "/lot")
+        || isUnder(path, "/phones/trust")
+        || path.equals("/api/table/pairing")) {
       return OPEN;
     }
     return isUnder(path, "/api")

@@ -40,7 +40,7 @@ public class FormToken {
 
   /** The token of this session; empty where there is none. */
   public String text() {
-    Cookie cookie = request.getCookie(SessionCookie.NAME);
+    Cookie cookie = request.getCookie(SessionCookie.name(request.isSSL()));
     return cookie == null || cookie.getValue().isEmpty() ? "" : of(cookie.getValue());
   }
 

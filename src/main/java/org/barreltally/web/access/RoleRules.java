@@ -44,6 +44,7 @@ public final class RoleRules {
           Rule.of(
               "shows/[^/]+/(state|call-off|settlement|settle|payments|awards|reservations|change)"),
           Rule.of("shows/[^/]+/.+|table", Role.TABLE),
+          Rule.of("leads|phones/leads", Role.TABLE, Role.PACKING),
           Rule.of("sales", Role.TABLE, Role.PACKING),
           // Parcels, shops and landowners; terms and money agreed with them are the owner's.
           Rule.of("gift-orders", Role.PACKING),

@@ -11,6 +11,16 @@ final class SessionCookie {
 
   static final String NAME = "barreltally-session";
 
+  /**
+   * Over HTTPS it has a name of its own: browsers keep cookies of one machine together whatever the
+   * port, and let none that came over HTTP take the place of one from HTTPS (RFC 6265bis, 5.7).
+   */
+  static final String NAME_HTTPS = "barreltally-session-https";
+
+  static String name(boolean https) {
+    return https ? NAME_HTTPS : NAME;
+  }
+
   private SessionCookie() {}
 
   /**
@@ -26,7 +36,7 @@ final class SessionCookie {
   }
 
   private static NewCookie cookie(String value, boolean https, int seconds) {
-    return new NewCookie.Builder(NAME)
+    return new NewCookie.Builder(name(https))
         .value(value)
         .path("/")
         .maxAge(seconds)

@@ -4,7 +4,6 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
 import jakarta.inject.Inject;
-import jakarta.ws.rs.CookieParam;
 import jakarta.ws.rs.FormParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -12,6 +11,8 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.Cookie;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
@@ -65,8 +66,9 @@ public class SignInPage {
       @FormParam("username") String username,
       @FormParam("password") String password,
       @FormParam("to") String to,
-      @CookieParam(SessionCookie.NAME) String before,
+      @Context HttpHeaders headers,
       @Context UriInfo uri) {
+    String before = secret(headers, uri);
     if (blank(username) || blank(password)) {
       return refused(username, to, 400, "Give both the user name and the password.").build();
     }
@@ -94,7 +96,8 @@ public class SignInPage {
   @POST
   @Path("sign-out")
   @Operation(hidden = true)
-  public Response signOut(@CookieParam(SessionCookie.NAME) String secret, @Context UriInfo uri) {
+  public Response signOut(@Context HttpHeaders headers, @Context UriInfo uri) {
+    String secret = secret(headers, uri);
     if (!blank(secret)) {
       sessions.end(secret);
     }
@@ -113,6 +116,11 @@ public class SignInPage {
 
   private static boolean blank(String text) {
     return text == null || text.isBlank();
+  }
+
+  private static String secret(HttpHeaders headers, UriInfo uri) {
+    Cookie cookie = headers.getCookies().get(SessionCookie.name(isHttps(uri)));
+    return cookie == null ? null : cookie.getValue();
   }
 
   private static boolean isHttps(UriInfo uri) {

@@ -1,0 +1,12 @@
+package org.barreltally.lots;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What a lot tells whoever scans a jar of it.
+ *
+ * @param boiled the days its syrup was boiled, as far as they are known
+ * @param awards the newest first
+ */
+public record ShownLot(Lot lot, List<LocalDate> boiled, List<LotAward> awards) {}
