@@ -7,6 +7,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.Response;
+import java.net.URI;
 import java.util.Locale;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 
@@ -23,6 +24,13 @@ public class TableFiles {
   }
 
   /** The worker; a browser asks for it anew to learn of a new release. */
+  /** The application lies in a folder of its own. */
+  @GET
+  @Operation(hidden = true)
+  public Response folder() {
+    return Response.seeOther(URI.create("/table/")).build();
+  }
+
   @GET
   @Path("/sw.js")
   @Produces("text/javascript; charset=utf-8")
