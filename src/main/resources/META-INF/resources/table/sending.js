@@ -6,7 +6,7 @@ import * as clock from './clock.js';
 import { changed } from './entries.js';
 import { mayHoldNames, tokenNow, unseal } from './guard.js';
 import { newId } from './ids.js';
-import { coinsOf } from './money.js';
+import { coinsOf, say } from './money.js';
 import * as store from './store.js';
 import { t } from './words.js';
 
@@ -120,11 +120,15 @@ async function tellSales(show, sales) {
   await store.change(told.map((sale) => sale.id), (entry) => {
     const item = became.get(entry.id);
     sent(entry);
-    entry.notes = item.notes.map((note) => note.detail);
-    entry.booked = coinsOf(item.total);
     if (item.result === 'conflict') {
       entry.state = 'conflict';
-      entry.problem = entry.notes[0] ?? '';
+      entry.problem = t('conflict-words');
+      return;
+    }
+    entry.notes = item.notes.map((note) => note.detail);
+    const booked = coinsOf(item.total);
+    if (booked !== null && booked !== entry.coins) {
+      entry.notes.push(t('booked-otherwise', say(booked)));
     }
   });
 }

@@ -44,7 +44,13 @@ public class PhonesPage implements MenuEntry {
 
   /** Where phones come in, and how to get there. */
   public record Way(
-      boolean https, String name, List<String> names, String trust, RawString trustCode) {}
+      boolean https, String name, List<String> names, String trust, RawString trustCode) {
+
+    /** This page with that name chosen. */
+    public String here() {
+      return "/phones?at=" + name;
+    }
+  }
 
   /** A code just made. */
   public record Shown(Pairing pairing, String address, RawString code) {}

@@ -59,12 +59,12 @@ public final class Words {
 
   /** An address with a part of its path filled in: {@code words:address('/barrels/{}', tag)}. */
   public static String address(String pattern, Object part) {
-    return UriBuilder.fromPath(pattern.replace("{}", "{part}")).build(part).toString();
+    return UriBuilder.fromUri(pattern.replace("{}", "{part}")).build(part).toString();
   }
 
   /** An address with two parts of its path filled in. */
   public static String address(String pattern, Object first, Object second) {
-    return UriBuilder.fromPath(
+    return UriBuilder.fromUri(
             pattern.replaceFirst("\\{}", "{first}").replaceFirst("\\{}", "{second}"))
         .build(first, second)
         .toString();
