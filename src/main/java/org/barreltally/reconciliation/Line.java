@@ -24,12 +24,12 @@ public enum Line {
   CONSIGNED;
 
   /** Whether it stands at own places. */
-  boolean stands() {
+  public boolean stands() {
     return this == BARRELS || this == CONTAINERS || this == CONSIGNED;
   }
 
   /** Whether syrup comes from there. */
-  boolean comesIn() {
+  public boolean comesIn() {
     return this == OPENING || this == MADE || this == WATER || this == BOUGHT || this == RETURNED;
   }
 }

@@ -5,6 +5,7 @@ package org.barreltally.reconciliation;
  *
  * @param brix at 20 °C; null for jars whose lot nobody wrote down
  * @param grams of syrup, above zero where it went there
+ * @param jarGrams of them in jars
  * @param pieces of jars among it
  */
-public record Sum(Line line, Double brix, double grams, long pieces) {}
+public record Sum(Line line, Double brix, double grams, double jarGrams, long pieces) {}

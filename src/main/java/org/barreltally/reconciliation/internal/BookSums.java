@@ -39,7 +39,7 @@ public class BookSums {
    */
   private static final String BY_LINE =
       """
-      SELECT line, brix, sum(grams) AS grams, sum(pieces) AS pieces FROM (
+      SELECT line, brix, sum(grams) AS grams, sum(jar_grams) AS jar_grams, sum(pieces) AS pieces FROM (
         SELECT CASE
             WHEN p.kind IN ('home', 'out') THEN %1$s
             WHEN p.kind = 'conversion' THEN 'converted'
@@ -50,7 +50,8 @@ public class BookSums {
               WHEN 'boiled' THEN 'made' WHEN 'landowner' THEN 'shares' WHEN 'bulk-buyer' THEN 'bulk'
               WHEN 'given' THEN 'gifts' WHEN 'sampled' THEN 'samples' WHEN 'filter' THEN 'shrink'
               WHEN 'overfill' THEN 'shrink' ELSE p.code END END AS line,
-          t.brix, t.grams, t.pieces
+          t.brix, t.grams, t.pieces,
+          CASE WHEN t.container IS NULL THEN 0 ELSE t.grams END AS jar_grams
         FROM (
           SELECT e.place, m.kind, o.kind AS taken_back, i.container, l.brix,
             sum(e.amount * %2$s) AS grams,
@@ -77,6 +78,7 @@ public class BookSums {
   private static final String STANDING =
       """
       SELECT %1$s AS line, l.brix, sum(b.amount * %2$s) AS grams,
+        sum(CASE WHEN i.container IS NULL THEN 0 ELSE b.amount * %2$s END) AS jar_grams,
         sum(CASE WHEN i.container IS NULL THEN 0 ELSE b.amount END) AS pieces
       FROM balances b JOIN items i ON i.id = b.item LEFT JOIN lots l ON l.code = i.lot
         JOIN places p ON p.code = b.standing_at LEFT JOIN shops s ON s.place = b.standing_at
@@ -185,6 +187,7 @@ public class BookSums {
                     Line.valueOf(row.get("line", String.class).toUpperCase(Locale.ROOT)),
                     number(row, "brix"),
                     row.get("grams", BigDecimal.class).doubleValue(),
+                    row.get("jar_grams", Number.class).doubleValue(),
                     row.get("pieces", Number.class).longValue()))
         .toList();
   }

@@ -68,7 +68,8 @@ public record ReconciliationView(
       Quantity standardUncertainty,
       boolean significant) {}
 
-  static ReconciliationView of(Balance balance) {
+  /** As the interface tells a balance. */
+  public static ReconciliationView of(Balance balance) {
     Amount unexplained = balance.line(Line.UNEXPLAINED);
     return new ReconciliationView(
         balance.season(),

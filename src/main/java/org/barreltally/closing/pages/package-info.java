@@ -1,0 +1,2 @@
+/** Years of the book as pages. */
+package org.barreltally.closing.pages;

@@ -1,0 +1,2 @@
+/** Costs, margins and what stock is worth as pages. */
+package org.barreltally.cost.pages;

@@ -1,0 +1,2 @@
+/** Recalls and rehearsals as pages. */
+package org.barreltally.recall.pages;

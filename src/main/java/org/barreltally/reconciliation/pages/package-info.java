@@ -1,0 +1,2 @@
+/** The year's balance as a page. */
+package org.barreltally.reconciliation.pages;
