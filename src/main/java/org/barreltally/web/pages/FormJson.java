@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.barreltally.measure.Pressure;
+import org.barreltally.measure.PressureUnit;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
 import org.barreltally.pricing.Money;
@@ -81,7 +83,7 @@ final class FormJson {
     if (List.class.isAssignableFrom(kind)) {
       return list(((ParameterizedType) type).getActualTypeArguments()[0], field);
     }
-    if (kind == Quantity.class) {
+    if (kind == Quantity.class || kind == Pressure.class) {
       return quantity(field);
     }
     if (kind == Money.class) {
@@ -142,6 +144,11 @@ final class FormJson {
   private static String unitTyped(String said) {
     String plain = said.replace(" ", "").replace(".", "");
     for (Unit unit : Unit.values()) {
+      if (unit.code().equalsIgnoreCase(plain)) {
+        return unit.code();
+      }
+    }
+    for (PressureUnit unit : PressureUnit.values()) {
       if (unit.code().equalsIgnoreCase(plain)) {
         return unit.code();
       }
