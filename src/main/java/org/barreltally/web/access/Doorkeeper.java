@@ -25,7 +25,8 @@ import org.barreltally.web.problem.Problems;
 
 /**
  * Asks at each door for what is due there. Without it a machine gets a problem document that says
- * how to sign in, and a browser is sent to the sign-in page.
+ * how to sign in, and a browser is sent to the sign-in page; a form comes with what was typed in
+ * it.
  */
 @ApplicationScoped
 class Doorkeeper implements HttpAuthenticationMechanism {
@@ -105,10 +106,16 @@ class Doorkeeper implements HttpAuthenticationMechanism {
   public Uni<Boolean> sendChallenge(RoutingContext context) {
     if (Entrance.of(context) == Entrance.MACHINE) {
       answer.send(problem(context), context);
+    } else if (EndedSession.isForm(context)) {
+      return EndedSession.answer(context, () -> sendToSignIn(context));
     } else {
-      context.response().setStatusCode(303).putHeader("Location", signIn(context)).end();
+      sendToSignIn(context);
     }
     return Uni.createFrom().item(true);
+  }
+
+  private static void sendToSignIn(RoutingContext context) {
+    context.response().setStatusCode(303).putHeader("Location", signIn(context)).end();
   }
 
   private Problem problem(RoutingContext context) {

@@ -64,7 +64,8 @@ public class FormToken {
     }
   }
 
-  private static String of(String secret) {
+  /** The token of a session that has just begun. */
+  static String of(String secret) {
     try {
       Mac mac = Mac.getInstance(ALGORITHM);
       mac.init(new SecretKeySpec(secret.getBytes(StandardCharsets.UTF_8), ALGORITHM));

@@ -34,7 +34,8 @@ public final class RoleRules {
               Role.PACKING),
           Rule.of("tokens", Role.CANNING, Role.TABLE, Role.PACKING),
           // The sugarhouse and the canning room.
-          Rule.of("sap|concentrates|boils|barrels|vessels|purchases|canning", Role.CANNING),
+          Rule.of(
+              "sap|concentrates|boils|sugarhouse|barrels|vessels|purchases|canning", Role.CANNING),
           Rule.of("lots/[^/]+/label-prints", Role.CANNING, Role.PACKING),
           Rule.of("lots|supplies|storerooms|planned-canning", Role.CANNING),
           Rule.of("movements|opening-stock", Role.CANNING),

@@ -4,6 +4,7 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
 import jakarta.inject.Inject;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.FormParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -14,14 +15,16 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.Cookie;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
-import java.util.Optional;
+import java.util.function.Function;
 import org.barreltally.people.PageSessions;
 import org.barreltally.people.Passwords;
 import org.barreltally.people.Person;
 import org.barreltally.people.TooManyAttempts;
+import org.barreltally.web.pages.Words;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 
 /** Signing in to the pages, and out again. */
@@ -35,13 +38,19 @@ public class SignInPage {
   @CheckedTemplate(basePath = "web")
   static class Templates {
     static native TemplateInstance signIn(Form form);
+
+    static native TemplateInstance backToForm(String to, String token, KeptForm kept);
   }
 
   /**
-   * What the form shows: the name typed before, what was wrong beside its field, and where to go
-   * then.
+   * What the form shows.
+   *
+   * @param username typed before
+   * @param refusal what was wrong, or null
+   * @param to where to go then
+   * @param kept what was typed in a form before, to be carried along
    */
-  record Form(String username, String refusal, String to) {}
+  record Form(String username, String refusal, String to, KeptForm kept) {}
 
   private final Passwords passwords;
   private final PageSessions sessions;
@@ -56,7 +65,7 @@ public class SignInPage {
   @Path("sign-in")
   @Operation(hidden = true)
   public TemplateInstance form(@QueryParam("to") String to) {
-    return Templates.signIn(new Form("", null, LocalPath.of(to)));
+    return Templates.signIn(new Form("", null, LocalPath.of(to), KeptForm.none()));
   }
 
   @POST
@@ -69,28 +78,63 @@ public class SignInPage {
       @Context HttpHeaders headers,
       @Context UriInfo uri) {
     String before = secret(headers, uri);
-    if (blank(username) || blank(password)) {
-      return refused(username, to, 400, "Give both the user name and the password.").build();
+    Form typed = typed(username, to, KeptForm.none());
+    return judged(
+        typed,
+        password,
+        person ->
+            Response.seeOther(URI.create(typed.to()))
+                .cookie(SessionCookie.holding(begun(person, before), isHttps(uri)))
+                .build());
+  }
+
+  /** Signs in who had typed in a form, and offers the way back to it. */
+  @POST
+  @Path("sign-in/back")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  @Operation(hidden = true)
+  public Response signInAndBack(
+      MultivaluedMap<String, String> said, @Context HttpHeaders headers, @Context UriInfo uri) {
+    String before = secret(headers, uri);
+    Form typed = typed(said.getFirst("username"), said.getFirst("to"), KeptForm.carried(said));
+    return judged(
+        typed,
+        said.getFirst("password"),
+        person -> {
+          String secret = begun(person, before);
+          return Response.ok(Templates.backToForm(typed.to(), FormToken.of(secret), typed.kept()))
+              .cookie(SessionCookie.holding(secret, isHttps(uri)))
+              .build();
+        });
+  }
+
+  /** The page for somebody whose session ended while they typed. */
+  static String ended(String to, KeptForm kept) {
+    return Templates.signIn(new Form("", null, LocalPath.of(to), kept)).render();
+  }
+
+  private Response judged(Form typed, String password, Function<Person, Response> signedIn) {
+    if (blank(typed.username()) || blank(password)) {
+      return refused(typed, 400, Words.of("access.give-both")).build();
     }
-    Optional<Person> person;
     try {
-      person = passwords.judge(username, password);
+      return passwords
+          .judge(typed.username(), password)
+          .map(signedIn)
+          .orElseGet(() -> refused(typed, 401, Words.of("access.do-not-fit")).build());
     } catch (TooManyAttempts attempts) {
       long seconds = attempts.retryAfter().toSeconds();
-      return refused(
-              username, to, 429, "Too many wrong passwords. Try again in " + seconds + " seconds.")
+      return refused(typed, 429, Words.count("access.too-many", seconds))
           .header("Retry-After", seconds)
           .build();
     }
-    if (person.isEmpty()) {
-      return refused(username, to, 401, "User name and password do not fit. Try again.").build();
-    }
+  }
+
+  private String begun(Person person, String before) {
     if (!blank(before)) {
       sessions.end(before);
     }
-    return Response.seeOther(URI.create(LocalPath.of(to)))
-        .cookie(SessionCookie.holding(sessions.begin(person.get()), isHttps(uri)))
-        .build();
+    return sessions.begin(person);
   }
 
   @POST
@@ -106,11 +150,14 @@ public class SignInPage {
         .build();
   }
 
-  private static Response.ResponseBuilder refused(
-      String username, String to, int status, String refusal) {
-    String shown = username == null ? "" : username;
-    String bounded = shown.substring(0, Math.min(shown.length(), NAME_SHOWN_MAX));
-    Form form = new Form(bounded, refusal, LocalPath.of(to));
+  private static Form typed(String username, String to, KeptForm kept) {
+    return new Form(username == null ? "" : username, null, LocalPath.of(to), kept);
+  }
+
+  private static Response.ResponseBuilder refused(Form typed, int status, String refusal) {
+    String name = typed.username();
+    String bounded = name.substring(0, Math.min(name.length(), NAME_SHOWN_MAX));
+    Form form = new Form(bounded, refusal, typed.to(), typed.kept());
     return Response.status(status).entity(Templates.signIn(form));
   }
 

@@ -12,7 +12,14 @@ class WritePermission {
 
   private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
   private static final Set<String> OWN_AFFAIRS =
-      Set.of("/sign-in", "/sign-out", "/view", "/me", "/api/me/password", "/api/table/pairing");
+      Set.of(
+          "/sign-in",
+          "/sign-in/back",
+          "/sign-out",
+          "/view",
+          "/me",
+          "/api/me/password",
+          "/api/table/pairing");
 
   private final CurrentUser user;
 

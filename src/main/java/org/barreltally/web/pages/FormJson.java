@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.barreltally.measure.Pressure;
+import org.barreltally.measure.PressureUnit;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
 import org.barreltally.pricing.Money;
@@ -84,7 +86,7 @@ final class FormJson {
     if (Map.class.isAssignableFrom(kind)) {
       return map(((ParameterizedType) type).getActualTypeArguments()[1], field);
     }
-    if (kind == Quantity.class) {
+    if (kind == Quantity.class || kind == Pressure.class) {
       return quantity(field);
     }
     if (kind == Money.class) {
@@ -162,6 +164,11 @@ final class FormJson {
   private static String unitTyped(String said) {
     String plain = said.replace(" ", "").replace(".", "");
     for (Unit unit : Unit.values()) {
+      if (unit.code().equalsIgnoreCase(plain)) {
+        return unit.code();
+      }
+    }
+    for (PressureUnit unit : PressureUnit.values()) {
       if (unit.code().equalsIgnoreCase(plain)) {
         return unit.code();
       }

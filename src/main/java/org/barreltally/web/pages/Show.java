@@ -14,6 +14,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.barreltally.measure.PressureUnit;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
 import org.barreltally.pricing.Money;
@@ -155,15 +156,19 @@ public final class Show {
   /** Units to choose from, given by their codes: {@code lb,kg}. */
   public static List<Choice> choices(String codes) {
     return Arrays.stream(codes.split(","))
-        .map(code -> new Choice(code, words(Unit.of(code))))
+        .map(code -> new Choice(code, isOfAir(code) ? code : words(Unit.of(code))))
         .toList();
+  }
+
+  private static boolean isOfAir(String code) {
+    return Arrays.stream(PressureUnit.values()).anyMatch(unit -> unit.code().equals(code));
   }
 
   /** The one of these units that a field begins with: the first of the viewer's own. */
   public static String first(String codes) {
     List<String> all = List.of(codes.split(","));
     return all.stream()
-        .filter(code -> shownIn(Unit.of(code)) == Unit.of(code))
+        .filter(code -> isOfAir(code) || shownIn(Unit.of(code)) == Unit.of(code))
         .findFirst()
         .orElse(all.get(0));
   }
