@@ -1,0 +1,66 @@
+package org.barreltally.reconciliation;
+
+import static org.barreltally.Owner.barrel;
+import static org.barreltally.Owner.newSize;
+import static org.barreltally.Owner.newTag;
+import static org.barreltally.Owner.posts;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import org.barreltally.Owner;
+import org.barreltally.PageReader;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+
+/** The year's balance as a page and as a picture. */
+@QuarkusTest
+class BalancePageTest {
+
+  /**
+   * 486.5 lb gross less 42 lb tare are 444.5 lb on the scale; what is boiled in the year is more by
+   * that on the page. The page shows mass, and mass is more than the weight in air by the buoyancy
+   * of syrup of 66.9 °Bx: about 0.0012 / 1.33 = 0.09 % of it, less that of steel weights, 0.015 %
+   * (OIML R 111), so 444.8 lb.
+   */
+  @Test
+  void what_was_boiled_stands_in_the_table_and_in_the_picture() {
+    PageReader owner = PageReader.owner();
+    double before = mass(owner.reads("/balance?season=2026"), "Boiled");
+    newSize(16);
+    posts("/api/barrels", barrel(newTag("B-"), 2026, "2026-03-14", 486.5, 42, 66.9, 62))
+        .statusCode(201);
+    Document page = owner.reads("/balance?season=2026");
+    assertEquals(444.8, mass(page, "Boiled") - before, 0.3);
+    assertNotNull(page.selectFirst("svg.flows title"));
+    assertNotNull(page.selectFirst("svg.flows desc"));
+    assertNotNull(page.selectFirst("svg.flows path.band.made"));
+    String shown = row(page, "Boiled");
+    assertTrue(page.selectFirst("svg.flows .name-made").text().contains(shown), shown);
+    assertEquals(19, page.select("table.balance tbody tr:not(.group)").size());
+  }
+
+  @Test
+  void a_year_without_syrup_has_no_picture_and_an_impossible_one_is_refused() {
+    PageReader owner = PageReader.owner();
+    Document page = owner.reads("/balance?season=1990");
+    assertNull(page.selectFirst("svg.flows"));
+    assertTrue(page.text().contains("No canning run yet"), page.text());
+    assertEquals(400, Owner.asks().get("/api/reconciliation?season=soon").statusCode());
+  }
+
+  private static String row(Document page, String name) {
+    return page.select("table.balance tr").stream()
+        .filter(tr -> tr.selectFirst("th").text().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .selectFirst("td")
+        .text();
+  }
+
+  private static double mass(Document page, String name) {
+    return Double.parseDouble(row(page, name).replace(",", ""));
+  }
+}
