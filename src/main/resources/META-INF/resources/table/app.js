@@ -3,7 +3,7 @@
 import * as basket from './basket.js';
 import * as clock from './clock.js';
 import * as counts from './counts.js';
-import { button, h, screen } from './dom.js';
+import { button, h, screen, shownNow } from './dom.js';
 import { onChange, showEntries } from './entries.js';
 import * as guard from './guard.js';
 import * as money from './money.js';
@@ -41,12 +41,13 @@ async function home() {
 
 /** Takes up what changed at home, if nothing waits and no sale is in hand. */
 async function refresh() {
+  const at = shownNow();
   const { waiting } = await store.counts();
   if (!waiting && navigator.onLine && !basket.rowsInHand().length) {
     const fault = await fetchShow(basket.sheetNow().id);
-    if (!fault && !basket.rowsInHand().length && document.querySelector('#screen h1.show')) {
-      await basket.load();
-      await showTable(menu);
+    if (!fault && at === shownNow()) {
+      await basket.takeSheet();
+      await showTable(menu, at);
     }
   }
 }

@@ -25,6 +25,11 @@ export async function load() {
   lots = (await kept('lots ' + sheet.id)) ?? {};
 }
 
+/** Takes newer figures of the same show; what is in hand stays. */
+export async function takeSheet() {
+  sheet = await kept('show');
+}
+
 const save = () => keep('basket', { show: sheet.id, counts, prices, reason });
 
 export const countOf = (row) => counts[keyOf(row)] ?? 0;

@@ -37,8 +37,14 @@ export function choice(words, options, attributes) {
     h('select', { id, ...attributes }, options.map(([value, text]) => h('option', { value }, text))));
 }
 
+let shown = 0;
+
+/** Grows with every screen that is shown: what waited for an answer sees whether somebody went on meanwhile. */
+export const shownNow = () => shown;
+
 /** Shows a screen; its heading says where one is, and reading begins there. */
 export function screen(...children) {
+  shown += 1;
   const main = document.getElementById('screen');
   main.replaceChildren(...children.flat(Infinity).filter(Boolean));
   window.scrollTo(0, 0);

@@ -61,6 +61,9 @@ export const canTakeBack = (entry) =>
 export async function takeBack(id) {
   let told = false;
   await store.change([id], (entry) => {
+    if (!canTakeBack(entry)) {
+      return; // taken back already
+    }
     if (entry.state === 'waiting' && entry.tries === 0) {
       entry.state = 'taken-back';
     } else {

@@ -2,7 +2,7 @@
 
 import * as basket from './basket.js';
 import * as clock from './clock.js';
-import { button, choice, field, form, h, say as announce, screen, valueOf } from './dom.js';
+import { button, choice, field, form, h, say as announce, screen, shownNow, valueOf } from './dom.js';
 import { record, takeBack } from './entries.js';
 import * as money from './money.js';
 import { send } from './sending.js';
@@ -32,9 +32,12 @@ const left = (row) =>
 
 export const rowWords = (row) => row.size + (row.grade ? ' · ' + grade(row.grade) : '');
 
-export async function showTable(others) {
+/** @param over the screen it may take the place of; without it, any */
+export async function showTable(others, over) {
   await reckonAway(basket.sheetNow());
-  draw(others);
+  if (over === undefined || over === shownNow()) {
+    draw(others);
+  }
 }
 
 function draw(others) {
@@ -93,10 +96,11 @@ function jar(row, others) {
 }
 
 async function tap(row, jars, others) {
-  await basket.add(row, jars);
+  const kept = basket.add(row, jars);
   last = null;
   draw(others);
   announce(rowWords(row) + ': ' + basket.countOf(row));
+  await kept;
 }
 
 /** Two lots of one item are out: which one is being sold from now? */
@@ -185,7 +189,22 @@ function split(others) {
     h('p', { class: 'acts' }, button(t('back'), () => draw(others), 'quiet')));
 }
 
+let selling = false;
+
+/** A second tap before the screen changed is the same sale. */
 async function sold(paid, others) {
+  if (selling || !basket.rowsInHand().length) {
+    return;
+  }
+  selling = true;
+  try {
+    await recordSale(paid, others);
+  } finally {
+    selling = false;
+  }
+}
+
+async function recordSale(paid, others) {
   const sheet = basket.sheetNow();
   const total = basket.due().total;
   const words = basket.rowsInHand().map((row) => basket.countOf(row) + ' × ' + rowWords(row)).join(', ');
@@ -205,8 +224,12 @@ function lastSale(others) {
       : null,
     h('p', {}, t('saved'), ' ', last.entry.words, ' · ', money.say(last.entry.coins)),
     button(t('take-back-last'), async () => {
-      await takeBack(last.entry.id);
+      const { entry } = last ?? {};
+      if (!entry) {
+        return;
+      }
       last = null;
+      await takeBack(entry.id);
       await showTable(others);
       announce(t('taken-back'));
       send();

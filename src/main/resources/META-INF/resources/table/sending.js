@@ -135,9 +135,15 @@ async function tellSales(show, sales) {
 
 const PATHS = { loss: 'losses', transfer: 'transfers', 'pack-out': 'pack-out', back: 'back' };
 
+/** Where the book is told that an entry did not happen; null while it may still be on its way. */
 async function undoPath(entry) {
   const of = await store.entry(entry.of);
+  if (of.state === 'waiting') {
+    return null;
+  }
   if (of.state !== 'sent') {
+    // the book never took it, so there is nothing to take back
+    await store.change([entry.id], (kept) => (kept.state = 'settled'));
     return null;
   }
   return of.kind === 'sale'

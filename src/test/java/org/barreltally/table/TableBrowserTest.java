@@ -141,7 +141,7 @@ class TableBrowserTest {
       phone.taps(phone.jar("Amber")).taps(phone.jar("Amber"));
       phone.sees("deals save $2.00");
       phone.tap("Cash");
-      phone.page().getByText("change $2.00").click();
+      phone.page().getByText("change $2.00").dblclick();
       phone.notSent(1);
       phone.page().waitForCondition(() -> table.sales().size() == 1);
       phone.notSent(0);
