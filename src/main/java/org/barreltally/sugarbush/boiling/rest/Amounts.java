@@ -10,7 +10,7 @@ import org.barreltally.sugarbush.boiling.Amount;
 import org.barreltally.sugarbush.boiling.ShortTank;
 
 /** Figures of the log as they are answered. */
-final class Amounts {
+public final class Amounts {
 
   private static final double G_PER_KG = 1000;
   private static final double C_TO_F = 1.8;
@@ -28,7 +28,7 @@ final class Amounts {
    * @param brix true
    * @param sugar kg in it
    */
-  record View(
+  public record View(
       Quantity volumeAt68F,
       Quantity volumeUncertainty,
       Quantity mass,
@@ -52,21 +52,21 @@ final class Amounts {
   }
 
   /** A volume in gal, with its standard uncertainty. */
-  record Volume(Quantity volumeAt68F, Quantity standardUncertainty) {
+  public record Volume(Quantity volumeAt68F, Quantity standardUncertainty) {
     static Volume of(Uncertain mL) {
       return new Volume(gallons(mL.value()), gallons(mL.u()));
     }
   }
 
   /** A mass in kg, with its standard uncertainty. */
-  record Mass(Quantity mass, Quantity standardUncertainty) {
+  public record Mass(Quantity mass, Quantity standardUncertainty) {
     static Mass of(Uncertain grams) {
       return new Mass(kilograms(grams.value()), kilograms(grams.u()));
     }
   }
 
   /** A tank that gave more than went in. */
-  record Short(String tank, Volume missing, boolean beyondUncertainty, String words) {
+  public record Short(String tank, Volume missing, boolean beyondUncertainty, String words) {
     static Short of(ShortTank tank) {
       return new Short(
           tank.tank(), Volume.of(tank.missing()), tank.isBeyondDoubt(), tank.inWords());
@@ -75,7 +75,7 @@ final class Amounts {
 
   /** A difference, judged. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  record Difference(
+  public record Difference(
       Quantity mass,
       Quantity volumeAt68F,
       BigDecimal percent,

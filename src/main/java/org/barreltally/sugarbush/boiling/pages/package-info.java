@@ -1,0 +1,2 @@
+/** The sugarhouse's log as pages. */
+package org.barreltally.sugarbush.boiling.pages;
