@@ -38,7 +38,7 @@ class CostPagesTest {
     assertEquals(note, again.selectFirst("[name=note]").val());
     owner.sends(again, NEW, "hours", "6.5", "rate", "18.00").then().statusCode(303);
     owner.sends(again, NEW, "hours", "6.5", "rate", "18.00").then().statusCode(303);
-    Document list = owner.reads("/costs?sort=-amount");
+    Document list = owner.readsWhole("/costs?sort=-amount");
     Element row = list.select("tr:contains(" + note + ")").first();
     assertEquals(1, list.select("tr:contains(" + note + ")").size());
     assertTrue(row.text().contains("$117.00"), row.text());

@@ -77,7 +77,7 @@ class ShopPagesTest {
     Document page = owner.reads(shop);
     owner.sends(page, "form:has(input[value=pay])", "amount", "30.00").then().statusCode(303);
     Owner.reads("/api" + shop + "/statement").body("paid.amount", equalTo(30.0f));
-    assertTrue(owner.reads("/shops").text().contains(name));
+    assertTrue(owner.readsWhole("/shops").text().contains(name));
     assertEquals(2, owner.reads(shop).select("a[href$='/note.pdf']").size());
     SoundBook.check();
   }

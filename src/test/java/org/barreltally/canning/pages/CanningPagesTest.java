@@ -161,7 +161,7 @@ class CanningPagesTest {
     assertEquals("1 pt", row(shown, "PT").select("th .soft").text().replace('\u00a0', ' '));
     assertEquals("300", row(shown, "PT").select("td").get(2).text());
     assertTrue(shown.select("a[href$=/labels]").hasText());
-    assertTrue(owner.reads("/canning").select("tbody th a").eachAttr("href").contains(run));
+    assertTrue(owner.readsWhole("/canning").select("tbody th a").eachAttr("href").contains(run));
     SoundBook.check();
   }
 

@@ -85,7 +85,7 @@ class StockPagesTest {
     code = code.substring(0, Math.min(12, code.length()));
     sentTo(
         owner.sends(
-            owner.reads("/supplies/new"),
+            owner.readsWhole("/supplies/new"),
             "/supplies/new",
             "code",
             code,
@@ -101,11 +101,11 @@ class StockPagesTest {
             "200"));
     String count = "/supplies/" + code + "/count";
     sentTo(owner.sends(owner.reads(count), count, "count", "150"));
-    assertTrue(owner.reads("/supplies?low=yes").select("tbody th a").eachText().contains(code));
+    assertTrue(owner.readsWhole("/supplies?low=yes").select("tbody th a").eachText().contains(code));
     String receive = "/supplies/" + code + "/receive";
     sentTo(owner.sends(owner.reads(receive), receive, "count", "500"));
-    assertTrue(owner.reads("/supplies").select("tbody th a").eachText().contains(code));
-    assertTrue(!owner.reads("/supplies?low=yes").select("tbody th a").eachText().contains(code));
+    assertTrue(owner.readsWhole("/supplies").select("tbody th a").eachText().contains(code));
+    assertTrue(!owner.readsWhole("/supplies?low=yes").select("tbody th a").eachText().contains(code));
   }
 
   @Test
@@ -126,7 +126,7 @@ class StockPagesTest {
                 "mL"),
             409);
     assertTrue(refused.select("#f-code-message").hasText(), refused.text());
-    assertTrue(owner.reads("/containers").select("tbody th").eachText().contains(size));
+    assertTrue(owner.readsWhole("/containers").select("tbody th").eachText().contains(size));
   }
 
   @Test
