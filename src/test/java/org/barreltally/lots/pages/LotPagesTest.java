@@ -152,7 +152,8 @@ class LotPagesTest {
     PageReader reader =
         PageReader.as(people.with("bookkeeper", "sums and more sums"), "sums and more sums");
     Document lot = reader.reads("/lots/" + packed);
-    assertEquals(0, lot.select("main a[href$=/hold], main a[href$=/grade], main a[href^=/recalls]").size());
+    assertEquals(
+        0, lot.select("main a[href$=/hold], main a[href$=/grade], main a[href^=/recalls]").size());
     assertEquals(
         403, reader.posts("/lots/" + packed + "/hold", Map.of("reason", "x")).statusCode());
     assertEquals(0, reader.reads("/lots/" + packed + "/labels").select("main form").size());

@@ -101,11 +101,13 @@ class StockPagesTest {
             "200"));
     String count = "/supplies/" + code + "/count";
     sentTo(owner.sends(owner.reads(count), count, "count", "150"));
-    assertTrue(owner.readsWhole("/supplies?low=yes").select("tbody th a").eachText().contains(code));
+    assertTrue(
+        owner.readsWhole("/supplies?low=yes").select("tbody th a").eachText().contains(code));
     String receive = "/supplies/" + code + "/receive";
     sentTo(owner.sends(owner.reads(receive), receive, "count", "500"));
     assertTrue(owner.readsWhole("/supplies").select("tbody th a").eachText().contains(code));
-    assertTrue(!owner.readsWhole("/supplies?low=yes").select("tbody th a").eachText().contains(code));
+    assertTrue(
+        !owner.readsWhole("/supplies?low=yes").select("tbody th a").eachText().contains(code));
   }
 
   @Test
