@@ -45,7 +45,7 @@ class BalancePageTest {
   @Test
   void a_year_without_syrup_has_no_picture_and_an_impossible_one_is_refused() {
     PageReader owner = PageReader.owner();
-    Document page = owner.reads("/balance?season=1990");
+    Document page = owner.reads("/balance?season=1900");
     assertNull(page.selectFirst("svg.flows"));
     assertTrue(page.text().contains("No canning run yet"), page.text());
     assertEquals(400, Owner.asks().get("/api/reconciliation?season=soon").statusCode());

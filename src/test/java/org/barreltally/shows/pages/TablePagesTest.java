@@ -184,9 +184,8 @@ class TablePagesTest {
                 .with("costs.marginPercent", "50")
                 .sends()
                 .asString());
-    // 3 jars to a hundred of 1,000 visitors are 30.
-    assertTrue(plan.text().contains("a first guess by the visitors expected"), plan.text());
-    assertTrue(plan.text().contains("expect about 30 ("), plan.text());
+    // How many depends on what other shows of the book sold; the reckoning has tests of its own.
+    assertTrue(plan.text().matches("(?s).*" + size + ".*expect about [0-9]+ \\(.*"), plan.text());
     assertNotNull(plan.selectFirst("input[value=" + size + "]"));
     Document refused = owner.form(at + "/plan").with("visitors", "0").refused(400);
     assertEquals("Give a whole number from 1 to 10000000.", beside(refused, "visitors"));
