@@ -43,7 +43,7 @@ public class TableSheets {
   private static final int DAYS_AFTER = 7;
 
   private static final int SHOWS_MOST = 200;
-  private static final int SHELF_MOST = 500;
+  private static final int SHELF_MOST = 5_000;
   private static final int BOXES_MOST = 50;
 
   private static final Comparator<ColorClass> BY_GRADE =
