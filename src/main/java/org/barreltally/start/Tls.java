@@ -42,8 +42,9 @@ final class Tls {
     } else {
       OwnCertificates own = new OwnCertificates(data);
       if (own.ensure(MachineNames.all(settings.names()), Instant.now())) {
-        LOG.info(
-            "A new certificate authority was made; phones have to trust it: see /phones/trust");
+        System.out.println(
+            "A certificate authority of this machine's own was made; phones have to trust it:"
+                + " see /phones/trust");
       }
       keepFresh(own, settings);
       certificate = own.server();
@@ -75,8 +76,8 @@ final class Tls {
       if (settings.chosen()) {
         throw taken;
       }
-      LOG.warnf(
-          "Port %d is taken by another program, so there is no HTTPS; choose another with HTTPS_PORT",
+      System.out.printf(
+          "Port %d is taken by another program, so there is no HTTPS; choose another with HTTPS_PORT.%n",
           settings.port());
       return false;
     }
