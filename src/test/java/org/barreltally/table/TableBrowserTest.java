@@ -249,7 +249,10 @@ class TableBrowserTest {
     }
   }
 
-  /** Plain HTTP under a name: the browser gives no worker, no cryptography; selling goes on all the same. */
+  /**
+   * Plain HTTP under a name: the browser gives no worker, no cryptography; selling goes on all the
+   * same.
+   */
   @Test
   void without_https_the_table_sells_while_the_page_stays_open() {
     TestTable table = TestTable.open(shelf, 5);
@@ -258,7 +261,8 @@ class TableBrowserTest {
           .page()
           .navigate(
               "http://%s:%d/table/#pair=%s"
-                  .formatted(TestCertificates.NAME, plain.getPort(), TestTable.code("Plain phone")));
+                  .formatted(
+                      TestCertificates.NAME, plain.getPort(), TestTable.code("Plain phone")));
       assertEquals(false, phone.page().evaluate("() => isSecureContext"));
       phone.sees("This page came without HTTPS").tap("Pair");
       phone.page().getByText(table.name()).click();
