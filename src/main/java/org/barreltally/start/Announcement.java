@@ -2,6 +2,7 @@ package org.barreltally.start;
 
 import java.io.PrintStream;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is said on the terminal once pages and interface answer: where to look, and where the data
@@ -9,9 +10,10 @@ import java.util.List;
  *
  * @param port the port of the pages
  * @param https the port of the same over HTTPS; 0 for none
+ * @param said what there is to say about HTTPS; empty for nothing
  * @param data the data folder or the outside database's address
  */
-record Announcement(int port, int https, String data) {
+record Announcement(int port, int https, Optional<String> said, String data) {
 
   private static final int NETWORK_ADDRESSES_MAX = 4;
 
@@ -25,6 +27,7 @@ record Announcement(int port, int https, String data) {
       out.println(
           "  over HTTPS, for show tables: port " + https + "; phones begin at /phones/trust");
     }
+    said.ifPresent(sentence -> out.println("  " + sentence));
     out.println("  the data lies in " + data);
     out.flush();
   }

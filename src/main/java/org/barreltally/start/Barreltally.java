@@ -3,6 +3,7 @@ package org.barreltally.start;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.QuarkusApplication;
 import io.quarkus.runtime.annotations.QuarkusMain;
+import java.util.Optional;
 import org.barreltally.demo.DemoSeason;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
@@ -45,10 +46,11 @@ public final class Barreltally {
     public Serving(
         @ConfigProperty(name = "quarkus.http.port") int port,
         @ConfigProperty(name = "barreltally.tls.port") int https,
+        @ConfigProperty(name = "barreltally.tls.said") Optional<String> said,
         @ConfigProperty(name = "barreltally.data") String data,
         @ConfigProperty(name = "barreltally.demo") boolean demoWanted,
         DemoSeason demo) {
-      this.announcement = new Announcement(port, https, data);
+      this.announcement = new Announcement(port, https, said, data);
       this.demo = demo;
       this.demoWanted = demoWanted;
       this.port = port;

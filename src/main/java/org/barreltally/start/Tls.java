@@ -19,6 +19,10 @@ import org.jboss.logging.Logger;
 final class Tls {
 
   private static final Logger LOG = Logger.getLogger(Tls.class);
+
+  /** What is said beside the addresses, once pages and interface answer. */
+  private static final String SAID = "barreltally.tls.said";
+
   private static final long HOURS_BETWEEN_LOOKS = 6;
 
   private Tls() {}
@@ -31,7 +35,7 @@ final class Tls {
   static Map<String, String> prepare(TlsSettings settings, Path data) {
     Map<String, String> properties = new LinkedHashMap<>();
     properties.put("barreltally.tls.port", "0");
-    if (!settings.isOn() || !portIsFree(settings)) {
+    if (!settings.isOn() || !portIsFree(settings, properties)) {
       return properties;
     }
     Path certificate;
@@ -42,8 +46,9 @@ final class Tls {
     } else {
       OwnCertificates own = new OwnCertificates(data);
       if (own.ensure(MachineNames.all(settings.names()), Instant.now())) {
-        LOG.info(
-            "A new certificate authority was made; phones have to trust it: see /phones/trust");
+        properties.put(
+            SAID,
+            "a certificate authority of this machine's own was made; phones have to trust it");
       }
       keepFresh(own, settings);
       certificate = own.server();
@@ -67,7 +72,7 @@ final class Tls {
     return properties;
   }
 
-  private static boolean portIsFree(TlsSettings settings) {
+  private static boolean portIsFree(TlsSettings settings, Map<String, String> properties) {
     try {
       HttpPort.mustBeFree(settings.port(), "HTTPS_PORT");
       return true;
@@ -75,9 +80,10 @@ final class Tls {
       if (settings.chosen()) {
         throw taken;
       }
-      LOG.warnf(
-          "Port %d is taken by another program, so there is no HTTPS; choose another with HTTPS_PORT",
-          settings.port());
+      properties.put(
+          SAID,
+          "port %d is taken by another program, so there is no HTTPS; choose another with HTTPS_PORT"
+              .formatted(settings.port()));
       return false;
     }
   }

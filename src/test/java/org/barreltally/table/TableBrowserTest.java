@@ -21,6 +21,7 @@ import java.util.Random;
 import java.util.Set;
 import org.barreltally.Owner;
 import org.barreltally.SoundBook;
+import org.barreltally.start.TestCertificates;
 import org.barreltally.stock.ShelfFixture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -57,6 +58,9 @@ class TableBrowserTest {
 
   @TestHTTPResource(value = "/", tls = true)
   URL program;
+
+  @TestHTTPResource("/")
+  URL plain;
 
   @Inject ShelfFixture shelf;
 
@@ -245,6 +249,32 @@ class TableBrowserTest {
     }
   }
 
+  /**
+   * Plain HTTP under a name: the browser gives no worker, no cryptography; selling goes on all the
+   * same.
+   */
+  @Test
+  void without_https_the_table_sells_while_the_page_stays_open() {
+    TestTable table = TestTable.open(shelf, 5);
+    try (TestPhone phone = TestPhone.bought(program)) {
+      phone
+          .page()
+          .navigate(
+              "http://%s:%d/table/#pair=%s"
+                  .formatted(
+                      TestCertificates.NAME, plain.getPort(), TestTable.code("Plain phone")));
+      assertEquals(false, phone.page().evaluate("() => isSecureContext"));
+      phone.sees("This page came without HTTPS").tap("Pair");
+      phone.page().getByText(table.name()).click();
+      phone.sees("left");
+      phone.flightMode(true).taps(phone.jar("Amber")).tap("Card").notSent(1).hasSignal().notSent(0);
+      assertEquals(1, table.jarsSold());
+      phone.tap("Other things").tap("Wish for gift boxes").sees("are not kept on a phone without");
+      phone.page().reload();
+      phone.sees("Pair this phone").notSent(0);
+    }
+  }
+
   private static String everythingKept(Page page) {
     return (String)
         page.evaluate(
@@ -321,7 +351,7 @@ class TableBrowserTest {
             .formatted(one, other);
     try (TestPhone phone = TestPhone.bought(program)) {
       phone.opens("/table/");
-      for (int basket = 0; basket < 30; basket++) {
+      for (int basket = 0; basket < 16; basket++) {
         StringBuilder asked = new StringBuilder();
         StringBuilder reckoned = new StringBuilder();
         for (int line = 0; line < 1 + random.nextInt(5); line++) {
