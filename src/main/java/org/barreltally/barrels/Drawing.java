@@ -63,7 +63,7 @@ public class Drawing {
 
   /** Records that part draws made the remainder less sure: call after the movement is posted. */
   public void taken(List<Draw> draws) {
-    Bundle write = new Bundle();
+    Bundle write = Bundle.byKeys();
     taken(draws, write);
     write.send(entities);
   }

@@ -84,13 +84,13 @@ public class CanningRuns {
     Reckoning reckoning = reckoner.reckon(order, draws);
     rules.check(order, reckoning, grade);
 
-    Bundle ask = new Bundle();
+    Bundle ask = Bundle.byKeys();
     PendingRun run = posting.begin(order, reckoning, grade, ask);
     List<UsesSupplies.Use> uses =
         supplies.stream().map(s -> s.begin(on, reckoning.jars(), ask)).toList();
     ask.send(entities);
 
-    Bundle write = new Bundle();
+    Bundle write = Bundle.byKeys();
     Lot lot = run.write(write);
     List<String> cautions = new ArrayList<>(rules.cautions(reckoning, grade));
     uses.forEach(use -> cautions.addAll(use.use(run.movement(), write)));

@@ -11,7 +11,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.hibernate.Session;
 
 /**
@@ -32,17 +31,43 @@ public final class Bundle {
 
   /**
    * What travels here finds its few rows by their keys, so one plan serves whatever the values are.
-   * Without saying so, the longer statements were planned anew at every call, which took longer than
-   * running them.
+   * Without saying so, the longer statements were planned anew at every call, which took longer
+   * than running them; and a plan made while a table was small would read it whole until its next
+   * analysis.
    */
-  private static final String PLANNED_ONCE = "SET LOCAL plan_cache_mode = force_generic_plan";
+  private static final String PLANNED_ONCE = planning("force_generic_plan", "off");
 
-  private static final String PLANNED_AS_BEFORE = "SET LOCAL plan_cache_mode = auto";
+  private static final String PLANNED_AS_BEFORE = planning("auto", "on");
+
+  private static String planning(String mode, String wholeTables) {
+    return """
+        SELECT set_config('plan_cache_mode', '%1$s', true), set_config('enable_seqscan', '%2$s', true),
+          set_config('enable_hashjoin', '%2$s', true), set_config('enable_mergejoin', '%2$s', true)
+        """
+        .formatted(mode, wholeTables);
+  }
+
+  private static final Object[] NOTHING = {};
 
   private record Part(String sql, Reading reading, Object[] values) {}
 
+  private final boolean byKeys;
   private final List<Part> parts = new ArrayList<>();
   private final List<Part> last = new ArrayList<>();
+
+  /** Statements that may read many rows, each planned as the database thinks best. */
+  public Bundle() {
+    this(false);
+  }
+
+  private Bundle(boolean byKeys) {
+    this.byKeys = byKeys;
+  }
+
+  /** Statements that find their few rows by keys, planned once and never reading a table whole. */
+  public static Bundle byKeys() {
+    return new Bundle(true);
+  }
 
   /** Adds a statement without an answer. */
   public Bundle add(String sql, Object... values) {
@@ -72,14 +97,15 @@ public final class Bundle {
   }
 
   private void send(Connection connection) throws SQLException {
-    List<Part> all =
-        Stream.of(
-                Stream.of(new Part(PLANNED_ONCE, null, new Object[0])),
-                parts.stream(),
-                last.stream(),
-                Stream.of(new Part(PLANNED_AS_BEFORE, null, new Object[0])))
-            .flatMap(part -> part)
-            .toList();
+    List<Part> all = new ArrayList<>();
+    if (byKeys) {
+      all.add(new Part(PLANNED_ONCE, null, NOTHING));
+    }
+    all.addAll(parts);
+    all.addAll(last);
+    if (byKeys) {
+      all.add(new Part(PLANNED_AS_BEFORE, null, NOTHING));
+    }
     String sql = all.stream().map(Part::sql).collect(Collectors.joining(";\n"));
     try (PreparedStatement statement = connection.prepareStatement(sql)) {
       int next = 1;

@@ -23,7 +23,7 @@ public class Items {
 
   /** Enters items; their lots must be known. Several at once cost one round trip. */
   public void add(List<Item> items) {
-    Bundle write = new Bundle();
+    Bundle write = Bundle.byKeys();
     ItemRows.add(items, write);
     write.send(entities);
   }

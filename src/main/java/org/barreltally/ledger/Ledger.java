@@ -155,10 +155,10 @@ public class Ledger {
 
   private void write(List<Posting.Draft> drafts) {
     Posting posting = posting(drafts, Set.of());
-    Bundle ask = new Bundle();
+    Bundle ask = Bundle.byKeys();
     posting.lock(ask);
     ask.send(entities);
-    Bundle write = new Bundle();
+    Bundle write = Bundle.byKeys();
     write(posting, List.of(), drafts, write);
     write.send(entities);
   }

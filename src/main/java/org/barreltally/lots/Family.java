@@ -49,7 +49,7 @@ public class Family {
    */
   @Transactional
   public void join(String child, Map<String, Long> grams) {
-    Bundle write = new Bundle();
+    Bundle write = Bundle.byKeys();
     join(child, grams, write);
     write.send(entities);
   }

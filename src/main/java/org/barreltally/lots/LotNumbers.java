@@ -70,7 +70,7 @@ public class LotNumbers {
     }
 
     private Next ask() {
-      Bundle ask = new Bundle();
+      Bundle ask = Bundle.byKeys();
       askWith(ask);
       ask.send(entities);
       return this;

@@ -50,7 +50,7 @@ class RunSupplies implements UsesSupplies, AfterPosting {
   @Override
   @Transactional
   public List<String> lookAt(LocalDate on, List<Jars> jars) {
-    Bundle ask = new Bundle();
+    Bundle ask = Bundle.byKeys();
     RunQuestions known = questions(on, jars, false, ask);
     ask.send(entities);
     return needs(known, jars).flatMap(need -> caution(known, need).stream()).toList();

@@ -83,7 +83,7 @@ public class BarrelQuery {
   public List<Barrel> lock(Collection<String> tags) {
     Column wanted = Column.of("text", tags);
     List<Barrel> barrels = new ArrayList<>();
-    new Bundle()
+    Bundle.byKeys()
         .ask(LOCK_FILLINGS, row -> {}, wanted)
         .ask(
             SELECT

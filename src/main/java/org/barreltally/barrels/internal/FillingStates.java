@@ -54,7 +54,7 @@ public class FillingStates implements AfterPosting {
   /** Whoever draws from vessels locks their fillings first, and their balances then. */
   @Override
   public void reversing(UUID original) {
-    new Bundle().ask(LOCK, row -> {}, original).send(entities);
+    Bundle.byKeys().ask(LOCK, row -> {}, original).send(entities);
   }
 
   @Override

@@ -112,7 +112,7 @@ public class SupplyBook {
       UUID run,
       String note) {
     SupplyMovement row = row(supply, before, kind, on, pieces, change, run, note);
-    Bundle write = new Bundle();
+    Bundle write = Bundle.byKeys();
     add(row, write);
     write.send(entities);
     return row;
