@@ -23,7 +23,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 
 /** The built program in a process of its own, as a person would start it. */
-final class Program implements AutoCloseable {
+public final class Program implements AutoCloseable {
 
   private static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar").toAbsolutePath();
   private static final long SECONDS_MAX = 180;
@@ -41,12 +41,12 @@ final class Program implements AutoCloseable {
   }
 
   /** Starts it with these settings beside those of the machine, on a free port if none is named. */
-  static Program start(Map<String, String> settings) throws IOException {
+  public static Program start(Map<String, String> settings) throws IOException {
     return run(settings);
   }
 
   /** Starts it with arguments after its name. */
-  static Program run(Map<String, String> settings, String... arguments) throws IOException {
+  public static Program run(Map<String, String> settings, String... arguments) throws IOException {
     assertTrue(Files.exists(JAR), "build the program first: mvn package");
     int port = settings.containsKey("PORT") ? Integer.parseInt(settings.get("PORT")) : freePort();
     Path out = Files.createTempFile("barreltally", ".out");
@@ -64,7 +64,7 @@ final class Program implements AutoCloseable {
     return new Program(builder.start(), port, out, err);
   }
 
-  static Map<String, String> dataIn(Path folder) {
+  public static Map<String, String> dataIn(Path folder) {
     return Map.of("BARRELTALLY_DATA", folder.toString());
   }
 
@@ -84,11 +84,11 @@ final class Program implements AutoCloseable {
     return fail("no free port");
   }
 
-  int port() {
+  public int port() {
     return port;
   }
 
-  Program awaitReady() throws IOException {
+  public Program awaitReady() throws IOException {
     await(() -> !process.isAlive() || answersReady());
     assertTrue(process.isAlive(), () -> "ended instead of starting: " + errors());
     return this;
@@ -107,13 +107,13 @@ final class Program implements AutoCloseable {
   }
 
   /** Tells it to end as a service manager would, and gives its exit code. */
-  int stop() throws InterruptedException {
+  public int stop() throws InterruptedException {
     process.destroy();
     return exitCode();
   }
 
   /** Ends it without a chance to tidy up (SIGKILL). */
-  void kill() throws InterruptedException {
+  public void kill() throws InterruptedException {
     process.destroyForcibly();
     exitCode();
   }
@@ -123,12 +123,12 @@ final class Program implements AutoCloseable {
     return process.exitValue();
   }
 
-  String output() {
+  public String output() {
     return read(out);
   }
 
   /** What it said on the error stream, without warnings of the Java machine itself. */
-  List<String> errors() {
+  public List<String> errors() {
     return read(err).lines().filter(line -> !line.startsWith("WARNING:")).toList();
   }
 
@@ -141,7 +141,7 @@ final class Program implements AutoCloseable {
   }
 
   /** Waits for a state that must come; fails if it does not. */
-  static void await(BooleanSupplier state) {
+  public static void await(BooleanSupplier state) {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(SECONDS_MAX);
     while (!state.getAsBoolean()) {
       assertTrue(System.nanoTime() < end, "waited in vain");

@@ -3,6 +3,7 @@ package org.barreltally.cost.pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -23,6 +24,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 /** What was spent, by the year it is booked in. */
 @Path("/costs")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "bookkeeper"})
 @Blocking
 public class CostListPage implements MenuEntry {
 

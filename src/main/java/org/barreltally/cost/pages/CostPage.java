@@ -3,6 +3,7 @@ package org.barreltally.cost.pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -24,6 +25,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 /** One cost, and taking it back. */
 @Path("/costs/{id}")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "bookkeeper"})
 @Blocking
 public class CostPage {
 

@@ -3,6 +3,7 @@ package org.barreltally.cost.pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -35,6 +36,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 /** A year in money: what goods cost, what was earned, what stock is worth, and by which method. */
 @Path("/costs/sheet")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "bookkeeper"})
 @Blocking
 public class CostSheetPage {
 

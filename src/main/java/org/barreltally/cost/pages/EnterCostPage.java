@@ -3,6 +3,7 @@ package org.barreltally.cost.pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -25,6 +26,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 /** A cost is entered, with what it belongs to. */
 @Path("/costs/new")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed({"owner", "bookkeeper"})
 @Blocking
 public class EnterCostPage {
 

@@ -103,11 +103,6 @@ public class BackupsPage implements MenuEntry {
   }
 
   @Override
-  public boolean forOwner() {
-    return true;
-  }
-
-  @Override
   public int order() {
     return 40;
   }

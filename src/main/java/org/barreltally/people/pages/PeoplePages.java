@@ -168,9 +168,4 @@ public class PeoplePages implements MenuEntry {
   public int order() {
     return 20;
   }
-
-  @Override
-  public boolean forOwner() {
-    return true;
-  }
 }

@@ -153,7 +153,7 @@ public class PhonesPage implements MenuEntry {
 
   private String name(String wanted) {
     List<String> names = addresses.choices(request);
-    return names.contains(wanted) ? wanted : names.get(0);
+    return wanted != null && names.contains(wanted) ? wanted : names.get(0);
   }
 
   private RawString code(String content, String words) {

@@ -1,6 +1,9 @@
 package org.barreltally.web.pages;
 
-/** A page that stands in the menu. The page's own resource says so. */
+/**
+ * A page that stands in the menu. The page's own resource says so; those whom its class does not
+ * allow ({@code @RolesAllowed}) do not see it there.
+ */
 public interface MenuEntry {
 
   /** The parts of the menu, in their order. */
@@ -25,11 +28,6 @@ public interface MenuEntry {
   String words();
 
   Part part();
-
-  /** Whether only the owner finds something there. */
-  default boolean forOwner() {
-    return false;
-  }
 
   /** Its place within its part, the lowest first. */
   int order();

@@ -34,6 +34,12 @@ class PageGlobals {
     return user != null && user.role().equals("owner");
   }
 
+  /** The role of who is signed in; empty before. */
+  static String signedInRole() {
+    CurrentUser user = user();
+    return user == null ? "" : user.role();
+  }
+
   /** The token that every form of this session carries. */
   static String formToken() {
     return atWork() ? Arc.container().instance(FormToken.class).get().text() : "";

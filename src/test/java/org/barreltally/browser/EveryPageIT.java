@@ -1,0 +1,141 @@
+package org.barreltally.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.barreltally.start.Program;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Every page that links lead to from the first one, once with nothing in the book and once with the
+ * demo's season: nothing in the way of anybody by WCAG 2.2 A and AA (axe-core), no wider than a
+ * phone or a laptop, targets of 44 px, nothing that moves once seen, and no complaint of the
+ * browser.
+ */
+class EveryPageIT {
+
+  /** Papers, tables and what is not read as a page. */
+  private static final Pattern NO_PAGE =
+      Pattern.compile(
+          "/(api|assets|q|openapi|table)(/.*)?|.*\\.(pdf|csv|svg|ics|crt|pem|zip)(\\?.*)?|.*[?&]as=csv.*");
+
+  private static final Pattern ONE_OF_MANY = Pattern.compile("[^/]*[0-9A-Z][^/]*");
+  private static final int LEAST_PAGES = 60;
+
+  @TempDir Path folder;
+
+  /** Pages that differ only in whose they are have one shape. */
+  private static String shape(String path) {
+    String[] parts = path.split("\\?", 2);
+    StringBuilder shape = new StringBuilder();
+    for (String segment : parts[0].split("/")) {
+      shape.append('/').append(ONE_OF_MANY.matcher(segment).matches() ? "*" : segment);
+    }
+    if (parts.length > 1) {
+      for (String parameter : parts[1].split("&")) {
+        shape.append('?').append(parameter.replaceFirst("=.*", ""));
+      }
+    }
+    return shape.toString();
+  }
+
+  /** Paths of all pages, one or two of each shape. */
+  private static Set<String> pages(Screen screen) {
+    Set<String> found = new LinkedHashSet<>();
+    Map<String, Integer> times = new HashMap<>();
+    Set<String> seen = new HashSet<>();
+    Deque<String> ahead = new ArrayDeque<>(List.of("/"));
+    while (!ahead.isEmpty()) {
+      String path = ahead.remove();
+      boolean sorted = path.contains("?");
+      if (!seen.add(path)
+          || NO_PAGE.matcher(path).matches()
+          || times.merge(shape(path), 1, Integer::sum) > (sorted ? 1 : 2)) {
+        continue;
+      }
+      assertEquals(200, screen.opens(path), path);
+      found.add(path);
+      ahead.addAll(screen.links());
+    }
+    return found;
+  }
+
+  private static void look(Screen screen, Set<String> pages, String what, List<String> faults) {
+    for (String path : pages) {
+      assertEquals(200, screen.opens(path), path);
+      String where = what + " " + path;
+      screen.barriers().forEach(fault -> faults.add(where + "  " + fault));
+      screen.smallTargets().forEach(fault -> faults.add(where + "  small target " + fault));
+      screen.complaints().forEach(fault -> faults.add(where + "  browser: " + fault));
+      fits(screen, where, faults);
+      if (screen.shifted() > 0) {
+        faults.add(where + "  moved by " + screen.shifted());
+      }
+      if (screen.page().title().isBlank() || screen.page().locator("h1").count() != 1) {
+        faults.add(where + "  no title, or not one heading");
+      }
+    }
+  }
+
+  private static void fits(Screen screen, String where, List<String> faults) {
+    if (screen.tooWide() > 0) {
+      faults.add(where + "  too wide by " + screen.tooWide() + " px");
+    }
+    screen.picture(where);
+  }
+
+  private void everywhere(boolean demo) throws Exception {
+    Map<String, String> settings =
+        Map.of(
+            "BARRELTALLY_DATA",
+            folder.toString(),
+            "BARRELTALLY_DEMO",
+            Boolean.toString(demo),
+            "BARRELTALLY_OWNER_PASSWORD",
+            Screen.PASSWORD,
+            "HTTPS_PORT",
+            "off");
+    String what = demo ? "season" : "empty";
+    List<String> faults = new ArrayList<>();
+    try (Program program = Program.start(settings).awaitReady()) {
+      if (demo) {
+        Program.await(() -> program.output().contains("Shows settled"));
+      }
+      Set<String> pages;
+      try (Screen phone = Screen.of(program, Screen.PHONE).signsIn()) {
+        pages = pages(phone);
+        look(phone, pages, what + " phone", faults);
+      }
+      assertTrue(pages.size() >= (demo ? LEAST_PAGES : LEAST_PAGES / 2), () -> "only " + pages);
+      try (Screen laptop = Screen.of(program, Screen.LAPTOP).signsIn()) {
+        for (String path : pages) {
+          laptop.opens(path);
+          fits(laptop, what + " laptop " + path, faults);
+        }
+      }
+    }
+    assertEquals("", String.join("\n", faults));
+  }
+
+  @Test
+  void with_nothing_in_the_book() throws Exception {
+    everywhere(false);
+  }
+
+  @Test
+  void with_a_season() throws Exception {
+    everywhere(true);
+  }
+}

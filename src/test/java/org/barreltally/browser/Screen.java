@@ -1,0 +1,190 @@
+package org.barreltally.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.Response;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.barreltally.start.Program;
+
+/** The system's Chromium at one size, before the built program, signed in. */
+final class Screen implements AutoCloseable {
+
+  static final int PHONE = 390;
+  static final int LAPTOP = 1280;
+  static final String PASSWORD = "what the pages ask for";
+
+  /** How far things moved after they had been seen, by the browser's own measure. */
+  private static final String WATCH_SHIFTS =
+      """
+      window.shifted = 0;
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) if (!entry.hadRecentInput) window.shifted += entry.value;
+      }).observe({ type: 'layout-shift', buffered: true });
+      """;
+
+  private static final List<String> RULES =
+      List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+
+  private final Playwright playwright;
+  private final BrowserContext context;
+  private final Page page;
+  private final String address;
+  private final List<String> complaints = new ArrayList<>();
+
+  private Screen(Program program, Browser.NewContextOptions options) {
+    Map<String, String> environment = new HashMap<>(System.getenv());
+    environment.put("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
+    playwright = Playwright.create(new Playwright.CreateOptions().setEnv(environment));
+    address = "http://localhost:" + program.port();
+    context =
+        playwright
+            .chromium()
+            .launch(
+                new BrowserType.LaunchOptions()
+                    .setExecutablePath(Path.of("/usr/bin/chromium"))
+                    .setArgs(List.of("--no-sandbox")))
+            .newContext(options.setLocale("en-US"));
+    context.setDefaultTimeout(15_000);
+    context.addInitScript(WATCH_SHIFTS);
+    page = context.newPage();
+    page.onConsoleMessage(
+        message -> {
+          if (List.of("error", "warning").contains(message.type())) {
+            complaints.add(message.text());
+          }
+        });
+    page.onPageError(complaints::add);
+  }
+
+  static Screen of(Program program, int width) {
+    return new Screen(
+        program,
+        new Browser.NewContextOptions().setViewportSize(width, width == PHONE ? 844 : 800));
+  }
+
+  static Screen withoutScript(Program program) {
+    return new Screen(
+        program,
+        new Browser.NewContextOptions().setViewportSize(LAPTOP, 800).setJavaScriptEnabled(false));
+  }
+
+  /** Signs in as the owner. */
+  Screen signsIn() {
+    opens("/sign-in");
+    page.fill("input[name=username]", "owner");
+    page.fill("input[name=password]", PASSWORD);
+    page.click("form button[type=submit]");
+    page.waitForURL(address + "/");
+    return this;
+  }
+
+  Page page() {
+    return page;
+  }
+
+  BrowserContext context() {
+    return context;
+  }
+
+  /** The status that a path answers with. */
+  int opens(String path) {
+    complaints.clear();
+    Response answer = page.navigate(address + path);
+    return answer.status();
+  }
+
+  /** The path that is open. */
+  String path() {
+    return page.url().substring(address.length());
+  }
+
+  /** The addresses within the program that the open page leads to. */
+  @SuppressWarnings("unchecked")
+  List<String> links() {
+    List<String> all =
+        (List<String>)
+            page.evaluate(
+                "() => [...document.querySelectorAll('a[href]:not([download])')].map((a) => new URL(a.getAttribute('href'), document.baseURI).href)");
+    return all.stream()
+        .filter(link -> link.startsWith(address + "/"))
+        .map(link -> link.substring(address.length()).replaceFirst("#.*", ""))
+        .toList();
+  }
+
+  /** What breaks the rules of WCAG 2.2 A and AA on the open page, as axe-core finds it. */
+  List<String> barriers() {
+    List<String> found = new ArrayList<>();
+    for (Rule rule : new AxeBuilder(page).withTags(RULES).analyze().getViolations()) {
+      found.add(rule.getId() + ": " + rule.getNodes().get(0).getHtml());
+    }
+    return found;
+  }
+
+  /** How much wider than the screen the page is, in CSS pixels; 0 if it fits. */
+  int tooWide() {
+    return (int)
+        page.evaluate("() => Math.max(0, document.documentElement.scrollWidth - innerWidth)");
+  }
+
+  /** Buttons, and links that stand by themselves, less than 44 px high or wide. */
+  @SuppressWarnings("unchecked")
+  List<String> smallTargets() {
+    return (List<String>)
+        page.evaluate(
+            """
+            () => [...document.querySelectorAll('button, input:not([type=hidden]):not([type=checkbox]):not([type=radio]), select, summary, nav a')]
+              .filter((e) => e.checkVisibility() && e.getBoundingClientRect().width > 1)
+              .filter((e) => e.getBoundingClientRect().height < 43.5)
+              .map((e) => e.outerHTML.slice(0, 120) + ' ' + Math.round(e.getBoundingClientRect().height) + ' px')
+            """);
+  }
+
+  /** By how much things moved after they were seen. */
+  double shifted() {
+    return ((Number) page.evaluate("() => window.shifted")).doubleValue();
+  }
+
+  /** What the browser complained about since the page was opened. */
+  List<String> complaints() {
+    return List.copyOf(complaints);
+  }
+
+  /** A picture of the whole page, where somebody asked for pictures. */
+  void picture(String name) {
+    String shots = System.getProperty("barreltally.shots");
+    if (shots != null) {
+      page.screenshot(
+          new Page.ScreenshotOptions()
+              .setFullPage(true)
+              .setPath(Path.of(shots, name.replaceAll("[^A-Za-z0-9]+", "-") + ".png")));
+    }
+  }
+
+  /** Waits for words in sight. */
+  Screen sees(String words) {
+    page.getByText(words).first().waitFor();
+    return this;
+  }
+
+  /** The page's own heading. */
+  void isHeaded(String words) {
+    assertEquals(words, page.locator("h1").innerText());
+  }
+
+  @Override
+  public void close() {
+    context.browser().close();
+    playwright.close();
+  }
+}
