@@ -86,6 +86,8 @@ class ArchitectureTest {
           .definedBy(ROOT + "recall..")
           .layer("closing")
           .definedBy(ROOT + "closing..")
+          .layer("errands")
+          .definedBy(ROOT + "errands..")
           .layer("keeping")
           .definedBy(ROOT + "keeping..")
           .layer("start")
@@ -98,6 +100,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("refusal", "web")
           .whereLayer("web")
           .mayOnlyAccessLayers("refusal", "measure", "pricing", "people")
+          .whereLayer("errands")
+          .mayOnlyAccessLayers("refusal", "people", "web")
           .whereLayer("settings")
           .mayOnlyAccessLayers("refusal", "measure", "ledger", "web")
           .whereLayer("ledger")
@@ -113,7 +117,15 @@ class ArchitectureTest {
               "refusal", "measure", "settings", "ledger", "lots", "containers", "barrels", "web")
           .whereLayer("stock")
           .mayOnlyAccessLayers(
-              "refusal", "measure", "settings", "ledger", "lots", "containers", "barrels", "web")
+              "refusal",
+              "measure",
+              "settings",
+              "ledger",
+              "lots",
+              "containers",
+              "barrels",
+              "errands",
+              "web")
           .whereLayer("pricing")
           .mayOnlyAccessLayers("refusal", "measure", "settings", "ledger", "containers", "web")
           .whereLayer("supplies")
@@ -167,6 +179,7 @@ class ArchitectureTest {
               "stock",
               "pricing",
               "shows",
+              "errands",
               "web")
           .whereLayer("table")
           .mayOnlyAccessLayers(

@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.UUID;
-import org.barreltally.documents.internal.LabelPdf;
 import org.barreltally.documents.internal.PrintRows;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
@@ -56,7 +55,7 @@ public class LabelPrints {
     if (said.reprintOf() != null) {
       text = original(lot, said).said();
     }
-    LabelPdf.render(text, sheet, 1, 1); // refuses what cannot be printed
+    Papers.labels(text, new SheetRun(sheet, 1, 1)); // refuses what cannot be printed
     LabelPrint print =
         new LabelPrint(
             ids.next(),
@@ -99,8 +98,9 @@ public class LabelPrints {
     if (lots.at(lot).held()) {
       throw new LotHeld(lot, "lot");
     }
-    return LabelPdf.render(
-        print.said(), sheets.named(print.sheet(), "sheet"), print.startAt(), print.count());
+    return Papers.labels(
+        print.said(),
+        new SheetRun(sheets.named(print.sheet(), "sheet"), print.startAt(), print.count()));
   }
 
   private LabelPrint original(String lot, PrintLabels said) {

@@ -10,6 +10,7 @@ import org.barreltally.documents.internal.PagesPdf;
 import org.barreltally.documents.internal.PriceCardPdf;
 import org.barreltally.documents.internal.PriceSheetPdf;
 import org.barreltally.documents.internal.TagPdf;
+import org.barreltally.errands.Progress;
 
 /** Draws papers as PDF. */
 public final class Papers {
@@ -23,7 +24,12 @@ public final class Papers {
    * @throws CharacterNotCovered naming the character and its field
    */
   public static byte[] labels(LabelText text, SheetRun run) {
-    return LabelPdf.render(text, run.sheet(), run.startAt(), run.count());
+    return labels(text, run, Progress.UNWATCHED);
+  }
+
+  /** As {@link #labels(LabelText, SheetRun)}, watched by somebody. */
+  public static byte[] labels(LabelText text, SheetRun run, Progress progress) {
+    return LabelPdf.render(text, run.sheet(), run.startAt(), run.count(), progress);
   }
 
   /**

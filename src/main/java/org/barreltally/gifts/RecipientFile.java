@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.barreltally.errands.Progress;
 import org.barreltally.ledger.Days;
 import org.barreltally.pricing.Money;
 import org.barreltally.refusal.InvalidField;
@@ -52,16 +53,24 @@ public class RecipientFile {
    */
   @Transactional
   public List<Recipient> read(byte[] file) {
+    return read(file, Progress.UNWATCHED);
+  }
+
+  /** As {@link #read(byte[])}; {@code progress} is told of the lines. */
+  @Transactional
+  public List<Recipient> read(byte[] file, Progress progress) {
     RecipientText text = RecipientText.of(file);
     if (text.rows().isEmpty()) {
       throw new BrokenRecipientFile("There are no recipients under the header.");
     }
+    progress.of(text.rows().size());
     List<FieldError> errors = new ArrayList<>();
     List<Recipient> recipients = new ArrayList<>();
     Map<String, String> currencies = new HashMap<>();
     for (RecipientText.Line row : text.rows()) {
       recipients.add(
           recipient(cells(text.columns(), row, errors), row.number(), errors, currencies));
+      progress.done(1);
     }
     Faults faults = new Faults();
     RecipientRules rules = new RecipientRules(faults, boxes, carriers.holding(null), days, null);

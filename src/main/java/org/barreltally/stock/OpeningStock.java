@@ -5,6 +5,7 @@ import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.List;
+import org.barreltally.errands.Progress;
 import org.barreltally.lots.Lots;
 import org.barreltally.refusal.InvalidField;
 import org.barreltally.refusal.Refusal.FieldError;
@@ -79,7 +80,14 @@ public class OpeningStock {
    */
   @Transactional
   public List<OpenedLot> enter(byte[] file) {
+    return enter(file, Progress.UNWATCHED);
+  }
+
+  /** As {@link #enter(byte[])}; {@code progress} is told of the rows. */
+  @Transactional
+  public List<OpenedLot> enter(byte[] file, Progress progress) {
     List<Cells> rows = OpeningFile.read(file);
+    progress.of(rows.size());
     LotCodes codes = new LotCodes(code -> lots.find(code).isPresent());
     OpeningBarrels.Reading barrelsRead = barrels.reading(codes);
     OpeningJarRows.Reading jarsRead = jarRows.reading(codes);
@@ -101,6 +109,7 @@ public class OpeningStock {
     List<OpenedLot> opened = new ArrayList<>();
     for (OpeningBarrels.Row row : filled) {
       opened.add(barrels.enter(row));
+      progress.done(1);
       if (opened.size() % ROWS_AT_ONCE == 0) {
         entities.flush();
         entities.clear();

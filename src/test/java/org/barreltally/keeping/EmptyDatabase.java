@@ -23,7 +23,7 @@ public final class EmptyDatabase implements AutoCloseable {
       "SELECT quote_ident(attname) FROM pg_attribute WHERE attrelid = 'public.%s'::regclass"
           + " AND attnum > 0 AND NOT attisdropped ORDER BY attnum";
   private static final String TABLES =
-      "SELECT relname FROM pg_class WHERE relnamespace = 'public'::regnamespace AND relkind = 'r'"
+      "SELECT relname FROM pg_class WHERE relnamespace = 'public'::regnamespace AND relkind = 'r' AND relpersistence = 'p'"
           + " AND relname NOT IN ('sessions', 'flyway_schema_history')";
 
   private final String name;

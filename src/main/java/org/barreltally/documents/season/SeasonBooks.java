@@ -20,6 +20,7 @@ import org.barreltally.documents.Paper;
 import org.barreltally.documents.internal.BookCover;
 import org.barreltally.documents.internal.BookPdf;
 import org.barreltally.documents.internal.BookPdf.Chapter;
+import org.barreltally.errands.Progress;
 import org.barreltally.ledger.Days;
 import org.barreltally.settings.FarmSettings;
 
@@ -66,16 +67,32 @@ public class SeasonBooks {
    */
   @Transactional
   public byte[] of(int year, Paper paper) {
+    return of(year, paper, Progress.UNWATCHED);
+  }
+
+  /** As {@link #of(int, Paper)}; {@code progress} is told of the chapters. */
+  @Transactional
+  public byte[] of(int year, Paper paper, Progress progress) {
     rows.oneView();
     BookYear book = at(year);
     Maker maker = Maker.at(book.asOf(), settings);
     List<Chapter> chapters =
         sections.stream()
             .sorted(Comparator.comparingInt(SeasonBookSection::order))
-            .map(section -> new Chapter(section.title(), out -> section.write(book, out)))
+            .map(section -> chapter(section, book, progress))
             .toList();
+    progress.of(chapters.size());
     return BookPdf.render(
         cover(book, maker), paper == null ? sheets.usualPaper(maker) : paper, chapters);
+  }
+
+  private static Chapter chapter(SeasonBookSection section, BookYear book, Progress progress) {
+    return new Chapter(
+        section.title(),
+        out -> {
+          section.write(book, out);
+          progress.done(1);
+        });
   }
 
   private BookYear at(int year) {

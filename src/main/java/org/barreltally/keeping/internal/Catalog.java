@@ -15,7 +15,10 @@ import org.barreltally.keeping.Manifest;
 /** What PostgreSQL's catalog knows of one schema. */
 final class Catalog {
 
-  /** Text sorts by code point everywhere, whatever the server's language. */
+  /**
+   * Text sorts by code point everywhere, whatever the server's language. UNLOGGED tables are no
+   * part of the book.
+   */
   private static final String TABLES =
       """
       SELECT c.relname,
@@ -31,7 +34,7 @@ final class Catalog {
                 AND r.oid <> c.oid ORDER BY 1) AS needs
       FROM pg_class c
       WHERE c.relnamespace = (SELECT oid FROM pg_namespace WHERE nspname = ?)
-        AND c.relkind IN ('r', 'p') AND NOT c.relispartition
+        AND c.relkind IN ('r', 'p') AND c.relpersistence = 'p' AND NOT c.relispartition
         AND NOT EXISTS (SELECT 1 FROM pg_depend d WHERE d.classid = 'pg_class'::regclass
                         AND d.objid = c.oid AND d.deptype = 'e')
       ORDER BY c.relname COLLATE "C"

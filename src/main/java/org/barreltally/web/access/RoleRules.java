@@ -33,6 +33,8 @@ public final class RoleRules {
               Role.TABLE,
               Role.PACKING),
           Rule.of("tokens", Role.CANNING, Role.TABLE, Role.PACKING),
+          // Work that takes a while; each kind of it names its own roles.
+          Rule.of("errands", Role.CANNING, Role.TABLE, Role.PACKING),
           // The sugarhouse and the canning room.
           Rule.of(
               "sap|concentrates|boils|sugarhouse|barrels|vessels|purchases|canning", Role.CANNING),

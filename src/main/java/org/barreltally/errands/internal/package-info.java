@@ -1,0 +1,2 @@
+/** How errands are kept and done. */
+package org.barreltally.errands.internal;

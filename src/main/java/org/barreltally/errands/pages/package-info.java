@@ -1,0 +1,2 @@
+/** Errands as pages. */
+package org.barreltally.errands.pages;

@@ -1,0 +1,2 @@
+/** Errands as JSON. */
+package org.barreltally.errands.rest;

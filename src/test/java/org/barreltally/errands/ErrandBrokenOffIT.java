@@ -1,0 +1,79 @@
+package org.barreltally.errands;
+
+import static io.restassured.RestAssured.given;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.restassured.specification.RequestSpecification;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.UUID;
+import org.barreltally.start.Program;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program is killed while it enters a long file: none of it stands in the book afterwards. */
+class ErrandBrokenOffIT {
+
+  private static final String PASSWORD = "the lights went out";
+  private static final int BARRELS = 4_000;
+
+  @TempDir Path folder;
+
+  private static RequestSpecification owner(Program program) {
+    return given().port(program.port()).auth().preemptive().basic("owner", PASSWORD);
+  }
+
+  private static String file() {
+    StringBuilder file =
+        new StringBuilder(
+            "kind,tag,season,filledOn,material,gross,tare,brix,transmittance,taste\n");
+    for (int n = 1; n <= BARRELS; n++) {
+      file.append("barrel,K-").append(n);
+      file.append(",2025,2025-03-22,plastic,486.5 lb,42 lb,66.9,62,clean\n");
+    }
+    return file.toString();
+  }
+
+  @Test
+  void nothing_is_half_in_the_book() throws Exception {
+    Map<String, String> settings =
+        Map.of(
+            "BARRELTALLY_DATA",
+            folder.toString(),
+            "BARRELTALLY_OWNER_PASSWORD",
+            PASSWORD,
+            "HTTPS_PORT",
+            "off");
+    String id;
+    try (Program program = Program.start(settings).awaitReady()) {
+      id =
+          owner(program)
+              .contentType("application/json")
+              .header("Idempotency-Key", UUID.randomUUID())
+              .body(Map.of("file", file()))
+              .post("/api/errands/opening-stock")
+              .then()
+              .statusCode(202)
+              .extract()
+              .path("id");
+      Program.await(() -> done(program, id) > 0);
+      int done = done(program, id);
+      assertTrue(done < BARRELS, "killed in the middle, at " + done);
+      program.kill();
+    }
+    try (Program again = Program.start(settings).awaitReady()) {
+      owner(again).get("/api/barrels/K-1").then().statusCode(404);
+      assertEquals(0, owner(again).get("/api/barrels").jsonPath().getList("items").size());
+      Program.await(() -> "broken-off".equals(state(again, id)));
+    }
+  }
+
+  private static int done(Program program, String id) {
+    return owner(program).get("/api/errands/" + id).jsonPath().getInt("stepsDone");
+  }
+
+  private static String state(Program program, String id) {
+    return owner(program).get("/api/errands/" + id).jsonPath().getString("state");
+  }
+}
