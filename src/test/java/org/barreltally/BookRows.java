@@ -19,7 +19,7 @@ public class BookRows {
   private static final String TABLES =
       """
       SELECT relname FROM pg_class
-      WHERE relnamespace = 'public'::regnamespace AND relkind = 'r'
+      WHERE relnamespace = 'public'::regnamespace AND relkind = 'r' AND relpersistence = 'p'
         AND has_table_privilege(oid, 'SELECT')
       """;
 

@@ -109,6 +109,38 @@ final class Screen implements AutoCloseable {
     return page.url().substring(address.length());
   }
 
+  /** A path with the program's address before it. */
+  String address(String path) {
+    return address + path;
+  }
+
+  /** A property of what has the focus. */
+  String focused(String property) {
+    return (String) page.evaluate("() => document.activeElement." + property);
+  }
+
+  /** Presses Tab until something with that id, value or label has the focus. */
+  void tabsTo(String what) {
+    tabs(
+        "(what) => { const e = document.activeElement; return [e.id, e.value, e.getAttribute('aria-label')].includes(what); }",
+        what);
+  }
+
+  /** Presses Tab until a link has the focus that a selector finds. */
+  void tabsToLink(String selector) {
+    tabs("(selector) => document.activeElement.matches(selector)", selector);
+  }
+
+  private void tabs(String there, String what) {
+    for (int n = 0; n < 200; n++) {
+      if (Boolean.TRUE.equals(page.evaluate(there, what))) {
+        return;
+      }
+      page.keyboard().press("Tab");
+    }
+    throw new AssertionError("no way by Tab to " + what);
+  }
+
   /** The addresses within the program that the open page leads to. */
   @SuppressWarnings("unchecked")
   List<String> links() {

@@ -49,10 +49,10 @@ class ErrandBrokenOffIT {
     try (Program program = Program.start(settings).awaitReady()) {
       id =
           owner(program)
-              .contentType("application/json")
+              .contentType("text/csv")
               .header("Idempotency-Key", UUID.randomUUID())
-              .body(Map.of("file", file()))
-              .post("/api/errands/opening-stock")
+              .body(file())
+              .post("/api/errands/opening-stock/from-file")
               .then()
               .statusCode(202)
               .extract()

@@ -12,7 +12,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
+import jakarta.ws.rs.core.UriBuilder;
 import java.time.LocalDate;
 import java.util.function.Supplier;
 import org.barreltally.barrels.Barrel;
@@ -275,7 +275,7 @@ public class BarrelApi {
         said,
         () -> {
           unchanged(tag, ifMatch);
-          return Answer.created(URI.create("/api/barrels/" + tag), change.get());
+          return Answer.created(UriBuilder.fromPath("/api/barrels/{tag}").build(tag), change.get());
         });
   }
 

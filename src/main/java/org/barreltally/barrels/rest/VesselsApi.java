@@ -12,7 +12,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
+import jakarta.ws.rs.core.UriBuilder;
 import java.util.function.Function;
 import org.barreltally.barrels.Barrel;
 import org.barreltally.barrels.Barrels;
@@ -119,7 +119,7 @@ public class VesselsApi {
         () -> {
           Barrel barrel =
               washing.wash(tag, said.on(), said.discard() == null ? null : said.discard().reason());
-          return Answer.created(URI.create("/api/vessels/" + tag), view(barrel));
+          return Answer.created(UriBuilder.fromPath("/api/vessels/{tag}").build(tag), view(barrel));
         });
   }
 

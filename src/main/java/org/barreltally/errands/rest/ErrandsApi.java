@@ -3,6 +3,7 @@ package org.barreltally.errands.rest;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jakarta.validation.constraints.NotNull;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -16,6 +17,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 import org.barreltally.errands.Errand;
 import org.barreltally.errands.ErrandKind;
@@ -99,8 +101,7 @@ public class ErrandsApi {
       summary = "Ask for work that takes a while",
       description =
           "kind is season-book (season, paper), labels (lot, container, count, sheet, startAt,"
-              + " panelArea, gtin, award), gift-recipients (buyer, or order to add to; file, the text of"
-              + " the CSV file) or opening-stock (file). It is done after the answer, one at a time, in"
+              + " panelArea, gtin, award); for files see from-file. It is done after the answer, one at a time, in"
               + " your name; what it would have been refused for stands in problem. Results are kept for"
               + " two days. If the program stops in the middle, nothing of it is half in the book, and it"
               + " says broken-off after a minute.")
@@ -119,6 +120,46 @@ public class ErrandsApi {
                       examples =
                           @ExampleObject(name = "a season's book", value = "{\"season\": 2026}")))
           JsonNode asked) {
+    return ask(errands.kind(kind), key, asked);
+  }
+
+  @POST
+  @Path("/{kind}/from-file")
+  @Consumes("text/csv")
+  @Operation(
+      summary = "Ask for a long file to be taken",
+      description =
+          "kind is opening-stock, or gift-recipients with buyer, or with order to add to one. As for"
+              + " other work that takes a while; all of the file is taken, or nothing.")
+  @APIResponse(
+      responseCode = "202",
+      description = "Taken; the Location says how far it is",
+      content = @Content(schema = @Schema(implementation = ErrandView.class)))
+  public Response askFromFile(
+      @PathParam("kind") String kind,
+      @HeaderParam("Idempotency-Key") String key,
+      @QueryParam("buyer") String buyer,
+      @QueryParam("order") String order,
+      @RequestBody(
+              content =
+                  @Content(
+                      mediaType = "text/csv",
+                      schema = @Schema(implementation = String.class),
+                      examples =
+                          @ExampleObject(
+                              name = "a barrel",
+                              value =
+                                  "kind,tag,season,filledOn,material,gross,tare,brix,transmittance,taste\n"
+                                      + "barrel,B-17,2025,2025-03-22,stainless,486.5 lb,42 lb,66.9,62,clean\n")))
+          byte[] file) {
+    ObjectNode asked = mapper.createObjectNode();
+    asked.put("file", new String(file, StandardCharsets.UTF_8));
+    if (buyer != null) {
+      asked.put("buyer", buyer);
+    }
+    if (order != null) {
+      asked.put("order", order);
+    }
     return ask(errands.kind(kind), key, asked);
   }
 

@@ -14,7 +14,7 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
+import jakarta.ws.rs.core.UriBuilder;
 import java.util.List;
 import java.util.Map;
 import org.barreltally.ledger.PlaceCode;
@@ -75,7 +75,7 @@ public class ShelfPage {
         MoveJars.class,
         (key, moved) -> {
           shelves.bring(code, key, moved);
-          return URI.create("/shops/" + code);
+          return UriBuilder.fromPath("/shops/{code}").build(code);
         },
         form -> bringing(code, form.value("room"), form));
   }
@@ -109,7 +109,7 @@ public class ShelfPage {
         MoveJars.class,
         (key, moved) -> {
           shelves.fetch(code, key, moved);
-          return URI.create("/shops/" + code);
+          return UriBuilder.fromPath("/shops/{code}").build(code);
         },
         form -> fetching(code, form));
   }
@@ -138,7 +138,7 @@ public class ShelfPage {
         CountShop.class,
         (key, count) -> {
           shelves.count(code, key, count);
-          return URI.create("/shops/" + code);
+          return UriBuilder.fromPath("/shops/{code}").build(code);
         },
         form -> counting(code, "size".equals(said.getFirst("by-what")), form));
   }

@@ -15,7 +15,7 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
+import jakarta.ws.rs.core.UriBuilder;
 import java.util.UUID;
 import org.barreltally.ledger.rest.MovementsApi;
 import org.barreltally.pricing.rest.PriceListsApi;
@@ -128,7 +128,7 @@ public class ShopPage {
         record,
         (key, read) -> {
           act.does(key, read);
-          return URI.create("/shops/" + code);
+          return UriBuilder.fromPath("/shops/{code}").build(code);
         },
         form -> shown(code, Form.blank(), SeveralForms.with(what, form)));
   }

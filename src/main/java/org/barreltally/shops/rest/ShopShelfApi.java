@@ -12,7 +12,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
+import jakarta.ws.rs.core.UriBuilder;
 import java.util.function.Supplier;
 import org.barreltally.shops.Accounts;
 import org.barreltally.shops.Bringing;
@@ -183,6 +183,8 @@ public class ShopShelfApi {
     return once.answer(
         key,
         said,
-        () -> Answer.created(URI.create("/api/shops/" + code + "/statement"), action.get()));
+        () ->
+            Answer.created(
+                UriBuilder.fromPath("/api/shops/{code}/statement").build(code), action.get()));
   }
 }

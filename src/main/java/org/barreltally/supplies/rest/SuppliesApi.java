@@ -11,6 +11,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriBuilder;
 import java.net.URI;
 import java.time.LocalDate;
 import java.util.function.Function;
@@ -199,6 +200,8 @@ public class SuppliesApi {
     return once.answer(
         key,
         said,
-        () -> Answer.created(URI.create("/api/supplies/" + code + "/movements"), act.get()));
+        () ->
+            Answer.created(
+                UriBuilder.fromPath("/api/supplies/{code}/movements").build(code), act.get()));
   }
 }

@@ -10,7 +10,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
+import jakarta.ws.rs.core.UriBuilder;
 import java.time.Instant;
 import java.util.UUID;
 import org.barreltally.measure.Quantity;
@@ -76,7 +76,8 @@ public class StoreroomsApi {
                                   """)))
           Reading said) {
     StoreroomTemperature noted = storerooms.note(place, said.at(), said.temperature());
-    return Response.created(URI.create("/api/storerooms/" + place + "/temperatures"))
+    return Response.created(
+            UriBuilder.fromPath("/api/storerooms/{place}/temperatures").build(place))
         .entity(noted)
         .build();
   }

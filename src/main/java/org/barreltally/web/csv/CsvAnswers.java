@@ -60,8 +60,18 @@ public class CsvAnswers {
     }
     if ("csv".equals(as)) {
       note(request, Asked.IN_ADDRESS, MediaType.WILDCARD);
-    } else if (as == null && Asked.accepts(request.getAcceptableMediaTypes())) {
+    } else if (as == null && Asked.accepts(acceptable(request))) {
       note(request, Asked.IN_ACCEPT, MediaType.APPLICATION_JSON);
+    }
+  }
+
+  /** Says in words what the framework finds out by failing. */
+  private static List<MediaType> acceptable(ContainerRequestContext request) {
+    try {
+      return request.getAcceptableMediaTypes();
+    } catch (IllegalArgumentException unreadable) {
+      throw new InvalidField(
+          "Accept", "The header Accept names no media type, as application/json does.");
     }
   }
 
