@@ -9,6 +9,7 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import org.jboss.logging.Logger;
 import org.postgresql.PGConnection;
 
 /**
@@ -17,6 +18,8 @@ import org.postgresql.PGConnection;
  */
 public final class EmbeddedServer {
 
+  private static final Logger LOG = Logger.getLogger(EmbeddedServer.class);
+  private static final long MILLISECONDS_BETWEEN_LOOKS = 1_000;
   private static final String ADMINISTRATOR = "postgres";
   private static final String OWNER = "barreltally";
   private static final String DATABASE = "barreltally";
@@ -56,12 +59,60 @@ public final class EmbeddedServer {
         control.create(ADMINISTRATOR, password);
       }
       running = control;
-      return owner(control.start(), password);
+      int port = control.start();
+      watch(port);
+      return owner(port, password);
     } catch (IOException e) {
       throw new CannotStart(
           "The data folder %s cannot be used: %s."
               .formatted(folder.root(), DatabaseFault.oneLine(e)),
           e);
+    }
+  }
+
+  /**
+   * Starts the server again, at the same port, when it fell and nobody stopped it: killed for want
+   * of memory, or after its disk had been full. What was committed is in its write-ahead log.
+   */
+  private void watch(int port) {
+    Thread watch =
+        new Thread(
+            () -> {
+              while (rest() && !isStopped()) {
+                raise(port);
+              }
+            },
+            "database-watch");
+    watch.setDaemon(true);
+    watch.start();
+  }
+
+  private static boolean rest() {
+    try {
+      Thread.sleep(MILLISECONDS_BETWEEN_LOOKS);
+      return true;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
+  }
+
+  private synchronized boolean isStopped() {
+    return stopped;
+  }
+
+  private synchronized void raise(int port) {
+    OrphanServer server = new OrphanServer(folder);
+    try {
+      if (stopped || server.isRunning()) {
+        return;
+      }
+      LOG.warn("The database fell; it is started again.");
+      server.stop(running);
+      running.start(port);
+      LOG.info("The database is there again.");
+    } catch (IOException | CannotStart e) {
+      LOG.error("The database could not be started again, and is tried once more soon", e);
     }
   }
 

@@ -41,6 +41,11 @@ final class OrphanServer {
     Files.deleteIfExists(pidFile);
   }
 
+  /** Whether the server of this folder runs. */
+  boolean isRunning() throws IOException {
+    return isPostmaster(folder.database().resolve("postmaster.pid"));
+  }
+
   private boolean isPostmaster(Path pidFile) throws IOException {
     if (!Files.exists(pidFile)) {
       return false;

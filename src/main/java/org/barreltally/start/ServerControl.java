@@ -75,18 +75,7 @@ final class ServerControl {
     prepareLog();
     for (int attempt = 1; ; attempt++) {
       int port = freePort();
-      Command.Outcome started =
-          run(
-              START_LIMIT.plusSeconds(10),
-              binaries.program("pg_ctl"),
-              "start",
-              "--wait",
-              "--silent",
-              "--timeout=" + START_LIMIT.toSeconds(),
-              "--pgdata=" + folder.database(),
-              "--log=" + folder.log(),
-              "--options=" + options(port));
-      if (started.succeeded()) {
+      if (started(port)) {
         return port;
       }
       if (attempt == TRIES || !Files.readString(folder.log()).contains("could not bind")) {
@@ -95,6 +84,33 @@ final class ServerControl {
                 .formatted(folder.root(), folder.log()));
       }
     }
+  }
+
+  /**
+   * Starts the server again at a port.
+   *
+   * @throws CannotStart if it does not answer then
+   */
+  void start(int port) throws IOException {
+    if (!started(port)) {
+      throw new CannotStart(
+          "The database in %s did not start again; %s says why."
+              .formatted(folder.root(), folder.log()));
+    }
+  }
+
+  private boolean started(int port) throws IOException {
+    return run(
+            START_LIMIT.plusSeconds(10),
+            binaries.program("pg_ctl"),
+            "start",
+            "--wait",
+            "--silent",
+            "--timeout=" + START_LIMIT.toSeconds(),
+            "--pgdata=" + folder.database(),
+            "--log=" + folder.log(),
+            "--options=" + options(port))
+        .succeeded();
   }
 
   /** Stops the server in an orderly way, or hard if that takes too long. */

@@ -106,6 +106,11 @@ public final class Program implements AutoCloseable {
     }
   }
 
+  /** Whether its process lives. */
+  public boolean isAlive() {
+    return process.isAlive();
+  }
+
   /** Tells it to end as a service manager would, and gives its exit code. */
   public int stop() throws InterruptedException {
     process.destroy();

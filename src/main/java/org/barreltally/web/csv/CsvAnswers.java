@@ -49,6 +49,7 @@ public class CsvAnswers {
   /** Takes note of the wish and lets the resource be found that answers the list in JSON. */
   @ServerRequestFilter(preMatching = true)
   public void hear(ContainerRequestContext request) {
+    List<MediaType> acceptable = acceptable(request); // before anything is done
     UriInfo address = request.getUriInfo();
     if (!READING.contains(request.getMethod())
         || !address.getRequestUri().getPath().startsWith(API)) {
@@ -60,7 +61,7 @@ public class CsvAnswers {
     }
     if ("csv".equals(as)) {
       note(request, Asked.IN_ADDRESS, MediaType.WILDCARD);
-    } else if (as == null && Asked.accepts(acceptable(request))) {
+    } else if (as == null && Asked.accepts(acceptable)) {
       note(request, Asked.IN_ACCEPT, MediaType.APPLICATION_JSON);
     }
   }

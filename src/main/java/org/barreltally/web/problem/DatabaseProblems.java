@@ -62,8 +62,8 @@ final class DatabaseProblems {
             503,
             "try-again",
             "Busy just now",
-            "Others are writing in the same place. Nothing was stored; send the same request"
-                + " again in a moment.")
+            "Others are writing in the same place, or the database is away. Send the same request"
+                + " with the same id again in a moment; it is done once.")
         .retryAfter(TRY_AGAIN_SECONDS);
   }
 }

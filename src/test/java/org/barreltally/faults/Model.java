@@ -1,0 +1,40 @@
+package org.barreltally.faults;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * What stands where if everything acknowledged happened once and nothing else did.
+ *
+ * @param jars by own place, none of zero
+ * @param barrels the tags
+ */
+record Model(Map<String, Long> jars, int runs, Set<String> barrels) {
+
+  static Model of(List<Wish> wishes) {
+    Map<String, Long> jars = new TreeMap<>();
+    Set<String> barrels = new TreeSet<>();
+    int runs = 0;
+    for (Wish wish : wishes) {
+      if (wish.isAcknowledged()) {
+        switch (wish.kind) {
+          case FILL -> barrels.add(wish.about);
+          case CAN -> {
+            runs++;
+            jars.merge("cool-room", wish.count, Long::sum);
+          }
+          case CARRY -> {
+            jars.merge("cool-room", -wish.count, Long::sum);
+            jars.merge("barrel-room", wish.count, Long::sum);
+          }
+          case WRITE_OFF -> jars.merge("cool-room", -wish.count, Long::sum);
+        }
+      }
+    }
+    jars.values().removeIf(count -> count == 0);
+    return new Model(jars, runs, barrels);
+  }
+}
