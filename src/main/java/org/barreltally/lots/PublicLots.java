@@ -22,23 +22,39 @@ public class PublicLots {
   private final Family family;
   private final Lots lots;
   private final Days days;
+  private final BushesOfSeason bushes;
 
-  PublicLots(EntityManager entities, AwardsOfLots awards, Family family, Lots lots, Days days) {
+  PublicLots(
+      EntityManager entities,
+      AwardsOfLots awards,
+      Family family,
+      Lots lots,
+      Days days,
+      BushesOfSeason bushes) {
     this.entities = entities;
     this.awards = awards;
     this.family = family;
     this.lots = lots;
     this.days = days;
+    this.bushes = bushes;
   }
 
   /** What the lot tells, if its page may be seen. */
   @Transactional
   public Optional<ShownLot> seen(String code) {
     return all().contains(code)
-        ? lots.find(code)
-            .filter(lot -> !lot.held())
-            .map(lot -> new ShownLot(lot, boiled(code), awards.of(code)))
+        ? lots.find(code).filter(lot -> !lot.held()).map(lot -> shown(lot, boiled(code)))
         : Optional.empty();
+  }
+
+  private ShownLot shown(Lot lot, List<LocalDate> boiled) {
+    LocalDate last = boiled.isEmpty() ? lot.madeOn() : boiled.get(boiled.size() - 1);
+    List<String> from =
+        lot.seasons().stream()
+            .flatMap(season -> bushes.gathered(season, last).stream())
+            .distinct()
+            .toList();
+    return new ShownLot(lot, boiled, from, awards.of(lot.code()));
   }
 
   private List<LocalDate> boiled(String code) {

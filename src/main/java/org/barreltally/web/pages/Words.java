@@ -1,6 +1,8 @@
 package org.barreltally.web.pages;
 
+import io.quarkus.arc.Arc;
 import io.quarkus.qute.TemplateExtension;
+import io.vertx.core.http.HttpServerRequest;
 import jakarta.ws.rs.core.UriBuilder;
 import java.text.MessageFormat;
 import java.util.Locale;
@@ -68,6 +70,23 @@ public final class Words {
             pattern.replaceFirst("\\{}", "{first}").replaceFirst("\\{}", "{second}"))
         .build(first, second)
         .toString();
+  }
+
+  /**
+   * The address of a list as CSV, with the filters that the page at hand was asked with.
+   *
+   * @param filters the names of those that page and interface share, with commas between
+   */
+  public static String csv(String list, String filters) {
+    HttpServerRequest asked = Arc.container().instance(HttpServerRequest.class).get();
+    UriBuilder address = UriBuilder.fromUri(list).queryParam("as", "csv");
+    for (String filter : filters.split(",")) {
+      String text = asked.getParam(filter);
+      if (text != null && !text.isBlank()) {
+        address.queryParam(filter, text.strip());
+      }
+    }
+    return address.build().toString();
   }
 
   private static String format(String key, Object... values) {
