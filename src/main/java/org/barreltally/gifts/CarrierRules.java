@@ -52,7 +52,7 @@ final class CarrierRules {
     for (int i = 0; i < zone.countries().size(); i++) {
       String code = zone.countries().get(i);
       faults.require(
-          Countries.code(code).filter(code::equals).isPresent(),
+          Countries.code(code).filter(found -> found.equals(code)).isPresent(),
           path + ".countries[" + i + "]",
           "Give the two letters of ISO 3166-1, for example US.");
     }

@@ -1,5 +1,7 @@
 package org.barreltally.shows;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import java.math.BigDecimal;
 import java.util.List;
 import org.barreltally.pricing.Money;
@@ -12,7 +14,11 @@ import org.barreltally.pricing.Money;
  * @param deposit asked for beforehand; null if there is none
  * @param tables to set jars on
  */
-public record Booth(Money fee, BigDecimal percentOfSales, Money deposit, List<Table> tables) {
+public record Booth(
+    Money fee,
+    BigDecimal percentOfSales,
+    Money deposit,
+    @JsonSetter(contentNulls = Nulls.FAIL) List<Table> tables) {
 
   /**
    * A table to set jars on.

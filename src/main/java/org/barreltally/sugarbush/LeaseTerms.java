@@ -1,6 +1,8 @@
 package org.barreltally.sugarbush;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import java.util.List;
 import java.util.UUID;
 import org.barreltally.pricing.Money;
@@ -21,7 +23,7 @@ public record LeaseTerms(
     Money ratePerTap,
     Money price,
     UUID priceList,
-    List<ContainerCharge> containerCharges) {
+    @JsonSetter(contentNulls = Nulls.FAIL) List<ContainerCharge> containerCharges) {
 
   public LeaseTerms {
     containerCharges = containerCharges == null ? List.of() : List.copyOf(containerCharges);

@@ -14,6 +14,7 @@ import org.barreltally.canning.PackSheet;
 import org.barreltally.canning.rest.CanningApi;
 import org.barreltally.reconciliation.Balance;
 import org.barreltally.reconciliation.Balances;
+import org.barreltally.reconciliation.flows.NetworkTooLarge;
 import org.barreltally.reconciliation.rest.ReconciliationFlowsApi;
 import org.barreltally.reconciliation.rest.ReconciliationView;
 import org.barreltally.reconciliation.rest.SeasonView;
@@ -72,7 +73,16 @@ public class BalancePage implements MenuEntry {
         BalanceSheet.of(view),
         one == null ? FlowPicture.of(balance) : null,
         ShrinkBars.of(runs(year, one)),
-        one == null ? flows.of(String.valueOf(year)) : null);
+        one == null ? flows(year) : null);
+  }
+
+  /** Null where a season holds more flows than are weighed at once: its sums stand without. */
+  private SeasonView flows(int year) {
+    try {
+      return flows.of(String.valueOf(year));
+    } catch (NetworkTooLarge tooLarge) {
+      return null;
+    }
   }
 
   private List<PackSheet> runs(int year, String lot) {

@@ -1,5 +1,7 @@
 package org.barreltally.sales.away;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
@@ -30,7 +32,8 @@ public record SellAway(
     String taxPlace) {
 
   /** Who bought it; kept where it can be removed. */
-  public record Buyer(String name, List<String> address, String contact) {
+  public record Buyer(
+      String name, @JsonSetter(contentNulls = Nulls.FAIL) List<String> address, String contact) {
     public Buyer {
       address = address == null ? List.of() : List.copyOf(address);
     }

@@ -1,5 +1,7 @@
 package org.barreltally.shows.plan;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import java.math.BigDecimal;
 import java.util.List;
 import org.barreltally.measure.ColorClass;
@@ -28,9 +30,9 @@ public record PlanQuestion(
     BigDecimal displayPercent,
     Integer refills,
     BigDecimal jarsPer100Visitors,
-    List<Guess> firstGuess,
-    List<Room> footprints,
-    List<Kind> only) {
+    @JsonSetter(contentNulls = Nulls.FAIL) List<Guess> firstGuess,
+    @JsonSetter(contentNulls = Nulls.FAIL) List<Room> footprints,
+    @JsonSetter(contentNulls = Nulls.FAIL) List<Kind> only) {
 
   /**
    * Costs.

@@ -1,5 +1,7 @@
 package org.barreltally.sugarbush.rest;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import jakarta.validation.constraints.NotNull;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -64,8 +66,8 @@ public class LeasesApi {
       Money ratePerTap,
       Money price,
       UUID priceList,
-      List<ContainerCharge> containerCharges,
-      List<TapCount> taps) {
+      @JsonSetter(contentNulls = Nulls.FAIL) List<ContainerCharge> containerCharges,
+      @JsonSetter(contentNulls = Nulls.FAIL) List<TapCount> taps) {
 
     AgreeLease said() {
       return new AgreeLease(

@@ -1,8 +1,6 @@
 package org.barreltally.web.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonSetter;
-import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.StreamReadConstraints;
@@ -47,8 +45,6 @@ public class StrictJson implements ObjectMapperCustomizer {
     mapper.getFactory().setStreamReadConstraints(BOUNDS);
     refuseWhatIsNotMeant(mapper);
     refuseCoercion(mapper);
-    // What is not there is left out of a list; a null in one means nothing.
-    mapper.setDefaultSetterInfo(JsonSetter.Value.forContentNulls(Nulls.FAIL));
     mapper
         .setDefaultPropertyInclusion(JsonInclude.Include.NON_NULL)
         .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
