@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.barreltally.refusal.Refusal.FieldError;
 import org.barreltally.web.access.FormToken;
 import org.barreltally.web.problem.Problem;
@@ -160,14 +163,15 @@ public final class Form {
 
   /** The numbers of the rows a list of fields shows: those typed in, and at least so many. */
   public List<Integer> rows(String list, int least) {
+    Pattern row = Pattern.compile(Pattern.quote(list) + "\\[(\\d{1,4})].*");
     int typedIn =
         typed.keySet().stream()
-            .filter(field -> field.startsWith(list + "["))
-            .map(field -> field.substring(list.length() + 1, field.indexOf(']', list.length())))
-            .mapToInt(number -> Integer.parseInt(number) + 1)
+            .map(row::matcher)
+            .filter(Matcher::matches)
+            .mapToInt(field -> Integer.parseInt(field.group(1)) + 1)
             .max()
             .orElse(0);
-    return java.util.stream.IntStream.range(0, Math.max(least, typedIn)).boxed().toList();
+    return IntStream.range(0, Math.max(least, typedIn)).boxed().toList();
   }
 
   /** The name of a field in a part of what is sent: {@code prices.amber}. */

@@ -59,6 +59,19 @@ public final class Words {
     return code == null ? "–" : of(key + "." + Codes.of(code));
   }
 
+  /**
+   * What a refusal is called.
+   *
+   * @param title what it says itself, in English; it stands where a language has no word of its own
+   */
+  public static String refusal(String code, String title) {
+    if (Viewer.languageNow() == Viewer.Language.EN) {
+      return title;
+    }
+    ResourceBundle titles = bundle("refusals", Viewer.languageNow().locale());
+    return titles.containsKey(code) ? titles.getString(code) : title;
+  }
+
   /** An address with a part of its path filled in: {@code words:address('/barrels/{}', tag)}. */
   public static String address(String pattern, Object part) {
     return UriBuilder.fromUri(pattern.replace("{}", "{part}")).build(part).toString();
@@ -100,14 +113,14 @@ public final class Words {
       throw new IllegalArgumentException("a key names its file before the first dot: " + key);
     }
     try {
-      return ResourceBundle.getBundle(
-              "words/" + key.substring(0, dot),
-              locale,
-              Words.class.getClassLoader(),
-              NO_OTHER_LANGUAGE)
-          .getString(key.substring(dot + 1));
+      return bundle(key.substring(0, dot), locale).getString(key.substring(dot + 1));
     } catch (MissingResourceException e) {
       throw new IllegalArgumentException("no text for " + key, e);
     }
+  }
+
+  private static ResourceBundle bundle(String file, Locale locale) {
+    return ResourceBundle.getBundle(
+        "words/" + file, locale, Words.class.getClassLoader(), NO_OTHER_LANGUAGE);
   }
 }

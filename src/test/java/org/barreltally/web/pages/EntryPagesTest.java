@@ -1,8 +1,10 @@
 package org.barreltally.web.pages;
 
+import static io.restassured.RestAssured.given;
 import static org.barreltally.Owner.posts;
 import static org.barreltally.Owner.reads;
 import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -13,12 +15,14 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.UUID;
 import org.barreltally.Owner;
 import org.barreltally.PageReader;
 import org.barreltally.people.PersonFixture;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -98,6 +102,78 @@ class EntryPagesTest {
     reads("/api/landowners?limit=500")
         .body("items.name", not(hasItem(name + " II")))
         .body("items.find { it.name == 'Gone " + name + "' }.address", nullValue());
+  }
+
+  @Test
+  void an_allowed_variation_is_entered_by_the_owner() {
+    String size = Owner.newSize(9);
+    Document page = owner.reads("/allowed-variations");
+    String[] entry = {
+      "container", size, "allowed", "7.5", "allowed.unit", "mL", "source", "Invented for " + size
+    };
+    Response refused =
+        owner.sends(page, "/allowed-variations", "container", size, "allowed", "a little");
+    assertEquals(400, refused.statusCode());
+    assertTrue(PageReader.beside(refused, "allowed").contains("a little"), refused.asString());
+    assertEquals(303, owner.sends(page, "/allowed-variations", entry).statusCode());
+    Element row =
+        owner.reads("/allowed-variations").selectFirst("main tr:has(th:containsOwn(" + size + "))");
+    assertTrue(row.text().contains("Invented for " + size), row.text());
+    Response range =
+        owner.sends(page, "/allowed-variations", "over", "16", "upTo", "8", "allowed", "1");
+    assertEquals(400, range.statusCode());
+    assertTrue(PageReader.beside(range, "upTo").contains("more than over"), range.asString());
+    PageReader canning = PageReader.as(people.with("canning", "may read it"), "may read it");
+    assertNull(canning.reads("/allowed-variations").selectFirst("main form[method=post]"));
+  }
+
+  @Test
+  void a_carriers_zones_are_written_off_and_begin_the_next_years() {
+    String name = "Cart " + UUID.randomUUID().toString().substring(0, 8);
+    Document page = owner.reads("/carriers/new");
+    assertEquals(5, page.select("main [name^=weekdays][checked]").size());
+    String[] table = {
+      "name", name, "weekdays[5]", "sat", "closed", "2031-12-25, 2032-01-01",
+      "zones[0].name", "near", "zones[0].days", "2", "zones[0].countries", "us",
+      "zones[0].postcodes", "05, 036 ; 04", "zones[2].name", "far", "zones[2].days", "5"
+    };
+    table[11] = "us, Utopia";
+    Response refused = owner.sends(page, "/carriers/new", table);
+    assertEquals(400, refused.statusCode());
+    assertTrue(
+        PageReader.beside(refused, "zones[0].countries").contains("3166"), refused.asString());
+    Document again = Jsoup.parse(refused.asString());
+    assertEquals("us, Utopia", again.selectFirst("[name='zones[0].countries']").val());
+    assertEquals("far", again.selectFirst("[name='zones[1].name']").val(), "gaps close up");
+    table[11] = "us";
+    assertEquals(303, owner.sends(page, "/carriers/new", table).statusCode());
+    String found = "items.find { it.name == '" + name + "' }.";
+    reads("/api/carriers")
+        .body(found + "weekdays", is(List.of("mon", "tue", "wed", "thu", "fri", "sat")))
+        .body(found + "closed", is(List.of("2031-12-25", "2032-01-01")))
+        .body(found + "zones[0].countries", is(List.of("US")))
+        .body(found + "zones[0].postcodes", is(List.of("05", "036", "04")))
+        .body(found + "zones[1].days", is(5));
+    String anew =
+        owner
+            .reads("/gift-boxes")
+            .selectFirst("main a[href^=/carriers/new]:containsOwn(" + name + ")")
+            .attr("href");
+    Document next = owner.reads(anew);
+    assertEquals("05, 036, 04", next.selectFirst("[name='zones[0].postcodes']").val());
+    assertEquals(6, next.select("main [name^=weekdays][checked]").size());
+  }
+
+  @Test
+  void what_a_refusal_is_called_is_french_on_a_french_page() {
+    Response refused =
+        given()
+            .cookie("barreltally-session", owner.session())
+            .header("Accept-Language", "fr")
+            .header("Accept", "text/html")
+            .get("/lots/no-such-lot");
+    assertEquals(404, refused.statusCode());
+    assertEquals("Aucun lot de ce nom", Jsoup.parse(refused.asString()).selectFirst("h1").text());
   }
 
   @ParameterizedTest

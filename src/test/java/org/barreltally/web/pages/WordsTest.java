@@ -2,6 +2,7 @@ package org.barreltally.web.pages;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.Reader;
@@ -25,6 +26,12 @@ class WordsTest {
   private static final Path WORDS = Path.of("src/main/resources/words");
   private static final Path TEMPLATES = Path.of("src/main/resources/templates");
   private static final Pattern ASKED = Pattern.compile("words:(of|count)\\('([a-z0-9.-]+)'");
+
+  /** A refusal or problem where it is made: its kind or status, its code, and its title. */
+  private static final Pattern REFUSAL =
+      Pattern.compile(
+          "(?:[.]|\\b)(?:INVALID|RULE|CONFLICT|NOT_FOUND|STALE|FORBIDDEN|new Problem\\(\\s*\\d+|ofField\\(|4\\d\\d),?\\s*\"([a-z]+(?:-[a-z0-9]+)*)\",\\s*(?:\"[A-Z]|\\w+[,)])");
+
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)");
 
   static List<String> files() throws IOException {
@@ -76,6 +83,21 @@ class WordsTest {
       }
     }
     assertEquals(Set.of(), missing);
+  }
+
+  @Test
+  void each_refusal_is_called_something_in_french() throws IOException {
+    Set<String> codes = new TreeSet<>();
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+      for (Path file : files.filter(one -> one.toString().endsWith(".java")).toList()) {
+        Matcher refusal = REFUSAL.matcher(Files.readString(file));
+        while (refusal.find()) {
+          codes.add(refusal.group(1));
+        }
+      }
+    }
+    assertTrue(codes.size() > 200, codes.toString());
+    assertEquals(codes, new TreeSet<>(read("refusals_fr").stringPropertyNames()));
   }
 
   private static Set<String> places(String text) {
