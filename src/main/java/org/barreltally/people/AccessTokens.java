@@ -3,6 +3,7 @@ package org.barreltally.people;
 import com.github.benmanes.caffeine.cache.Ticker;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -34,14 +35,16 @@ public class AccessTokens {
 
   private final TokenRows rows;
   private final Secrets secrets;
+  private final EntranceLog log;
   private final Clock clock;
   private final Remembered<TokenRows.Usable> recent =
       new Remembered<>(Duration.ofSeconds(30), Ticker.systemTicker());
 
   @Inject
-  AccessTokens(TokenRows rows, Secrets secrets, Clock clock) {
+  AccessTokens(TokenRows rows, Secrets secrets, EntranceLog log, Clock clock) {
     this.rows = rows;
     this.secrets = secrets;
+    this.log = log;
     this.clock = clock;
   }
 
@@ -51,11 +54,13 @@ public class AccessTokens {
    * @param name what the person calls it, 1 to 80 characters
    * @param expiresOn last day of use, today or later; null if it does not expire
    */
+  @Transactional
   public Issued issue(UUID user, String name, LocalDate expiresOn) {
     return issue(user, name, expiresOn, null);
   }
 
   /** As {@link #issue(UUID, String, LocalDate)}, good for {@code scope} alone. */
+  @Transactional
   public Issued issue(UUID user, String name, LocalDate expiresOn, TokenScope scope) {
     if (name == null || name.isBlank() || name.strip().length() > NAME_MAX) {
       throw new InvalidField("name", "Give the token a name of 1 to " + NAME_MAX + " characters.");
@@ -70,6 +75,7 @@ public class AccessTokens {
         new AccessToken(UUID.randomUUID(), name.strip(), clock.instant(), expiresOn, null);
     String secret = secrets.secret(PREFIX);
     rows.add(token, user, Secrets.hash(secret), scope);
+    log.keepToken(EntranceEvent.TOKEN_MADE, user, token.id());
     return new Issued(token, secret);
   }
 
@@ -83,15 +89,18 @@ public class AccessTokens {
    *
    * @throws UnknownToken if the user has no such token
    */
+  @Transactional
   public void revoke(UUID user, UUID token) {
     if (!rows.revoke(token, user, clock.instant())) {
       throw new UnknownToken(token);
     }
+    log.keepToken(EntranceEvent.TOKEN_ENDED, user, token);
     recent.forgetIf(usable -> usable.id().equals(token));
   }
 
   /** Revokes all tokens of somebody. */
   void revokeAllOf(UUID user) {
+    rows.of(user).forEach(token -> log.keepToken(EntranceEvent.TOKEN_ENDED, user, token.id()));
     rows.revokeAllOf(user, clock.instant());
     forget(user);
   }

@@ -6,11 +6,13 @@ import jakarta.inject.Inject;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.barreltally.people.internal.Attempts;
+import org.barreltally.people.internal.NetworkAddress;
 import org.barreltally.people.internal.PasswordHash;
 import org.barreltally.people.internal.RecentPasswords;
 import org.barreltally.people.internal.Secrets;
@@ -38,6 +40,9 @@ public class Passwords {
   /** What a user name looks like; anything else is nobody's. */
   private static final Pattern NAME_FORM = Pattern.compile("[a-z0-9][a-z0-9._-]{0,39}");
 
+  /** Wrong ones from one household's network within {@link #ATTEMPTS_WINDOW}, whatever the name. */
+  public static final int FAILURES_MAX = 200;
+
   static final Duration ATTEMPTS_WINDOW = Duration.ofMinutes(5);
 
   /** Hashing uses one processor fully; more at once than there are would only starve the rest. */
@@ -49,17 +54,22 @@ public class Passwords {
   private final Secrets secrets;
   private final Sessions sessions;
   private final RecentPasswords recent;
+  private final EntranceLog log;
   private final Attempts attempts =
       new Attempts(ATTEMPTS_MAX, ATTEMPTS_WINDOW, Ticker.systemTicker());
+  private final Attempts failures =
+      new Attempts(FAILURES_MAX, ATTEMPTS_WINDOW, Ticker.systemTicker());
   private final Semaphore hashing = new Semaphore(HASHING_AT_ONCE, true);
   private final PasswordHash nobody;
 
   @Inject
-  Passwords(Users users, Secrets secrets, Sessions sessions, RecentPasswords recent) {
+  Passwords(
+      Users users, Secrets secrets, Sessions sessions, RecentPasswords recent, EntranceLog log) {
     this.users = users;
     this.secrets = secrets;
     this.sessions = sessions;
     this.recent = recent;
+    this.log = log;
     this.nobody = PasswordHash.ofNobody(secrets);
   }
 
@@ -69,16 +79,17 @@ public class Passwords {
   }
 
   /**
-   * Who this name and password belong to, empty if they do not fit.
+   * Who this name and password belong to, empty if they do not fit. What does not fit is logged.
    *
-   * @throws TooManyAttempts if too many wrong ones were tried for this name
+   * @param address of the network it came from; null if that is not known
+   * @throws TooManyAttempts if too many wrong ones were tried for this name or from this network
    */
-  public Optional<Person> judge(String name, String password) {
+  public Optional<Person> judge(String name, String password, String address) {
     String user = normal(name);
     if (user.length() > LENGTH_MAX || password.length() > LENGTH_MAX) {
       return Optional.empty();
     }
-    return recent.recall(user, password, () -> judgeSlowly(user, password));
+    return recent.recall(user, password, () -> judgeSlowly(user, password, address));
   }
 
   /**
@@ -96,7 +107,7 @@ public class Passwords {
     if (current == null || current.length() > LENGTH_MAX) {
       throw new WrongPassword();
     }
-    attempts.count(name);
+    counted(name, null);
     Users.Known known = users.named(name).orElseThrow(WrongPassword::new);
     if (!slowly(() -> PasswordHash.read(known.passwordHash()).matches(current))) {
       throw new WrongPassword();
@@ -107,6 +118,7 @@ public class Passwords {
     }
     recent.forget(known.person().id());
     sessions.endAllOf(known.person().id());
+    log.keep(EntranceEvent.OWN_PASSWORD, known.person().id(), null);
   }
 
   /** The stored form of a new password. */
@@ -115,12 +127,18 @@ public class Passwords {
         () -> PasswordHash.of(password, secrets.salt(), PasswordHash.ITERATIONS).stored());
   }
 
-  private Optional<Person> judgeSlowly(String name, String password) {
-    attempts.count(name);
-    Optional<Users.Known> known =
-        NAME_FORM.matcher(name).matches() ? users.named(name) : Optional.empty();
+  private Optional<Person> judgeSlowly(String name, String password, String address) {
+    String household = NetworkAddress.household(address);
+    failures.require(household);
+    counted(name, address);
+    Optional<Users.Known> known = known(name);
     PasswordHash stored = known.map(k -> PasswordHash.read(k.passwordHash())).orElse(nobody);
     if (!slowly(() -> stored.matches(password)) || known.isEmpty()) {
+      UUID about = known.map(k -> k.person().id()).orElse(null);
+      log.keep(EntranceEvent.DID_NOT_FIT, about, address);
+      if (failures.countFailed(household)) {
+        log.keep(EntranceEvent.TOO_MANY, null, address);
+      }
       return Optional.empty();
     }
     attempts.clear(name);
@@ -128,6 +146,23 @@ public class Passwords {
       users.replaceHash(known.get().person().id(), known.get().passwordHash(), hash(password));
     }
     return known.map(Users.Known::person);
+  }
+
+  private Optional<Users.Known> known(String name) {
+    return NAME_FORM.matcher(name).matches() ? users.named(name) : Optional.empty();
+  }
+
+  /** Counts an attempt for a name; the first that is refused unjudged is logged, no other. */
+  private void counted(String name, String address) {
+    try {
+      attempts.count(name);
+    } catch (TooManyAttempts tooMany) {
+      if (tooMany.isFirst()) {
+        log.keep(
+            EntranceEvent.TOO_MANY, known(name).map(k -> k.person().id()).orElse(null), address);
+      }
+      throw tooMany;
+    }
   }
 
   private <T> T slowly(Supplier<T> work) {

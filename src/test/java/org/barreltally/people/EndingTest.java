@@ -28,6 +28,7 @@ class EndingTest {
   @Inject TokenRows tokenRows;
   @Inject Users users;
   @Inject PersonFixture people;
+  @Inject EntranceLog log;
 
   private final AtomicReference<Instant> now =
       new AtomicReference<>(Instant.parse("2026-03-14T08:00:00Z"));
@@ -62,7 +63,7 @@ class EndingTest {
 
   @Test
   void a_token_is_good_through_its_last_day_even_if_remembered() {
-    AccessTokens tokens = new AccessTokens(tokenRows, secrets, clock);
+    AccessTokens tokens = new AccessTokens(tokenRows, secrets, log, clock);
     Person person = person();
     String secret = tokens.issue(person.id(), "scale", LocalDate.parse("2026-03-15")).secret();
     pass(Duration.ofHours(39));

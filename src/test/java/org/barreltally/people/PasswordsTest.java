@@ -27,7 +27,7 @@ class PasswordsTest {
   void a_password_that_proved_right_is_remembered() {
     String name = people.with("table", "a long password");
     assertEquals(Optional.empty(), passwords.recall(name, "a long password"));
-    Optional<Person> judged = passwords.judge(name, "a long password");
+    Optional<Person> judged = passwords.judge(name, "a long password", "192.0.2.1");
     assertEquals(name, judged.orElseThrow().name());
     assertEquals(judged, passwords.recall(name, "a long password"));
     assertEquals(Optional.empty(), passwords.recall(name, "a long passwort"));
@@ -38,9 +38,9 @@ class PasswordsTest {
     String name = "p" + UUID.randomUUID().toString().substring(0, 8);
     String weak = PasswordHash.of("a long password", secrets.salt(), 1_000).stored();
     users.add(new Person(UUID.randomUUID(), name, "A", Role.TABLE), weak, clock.instant());
-    passwords.judge(name, "a wrong password");
+    passwords.judge(name, "a wrong password", "192.0.2.1");
     assertEquals(weak, users.named(name).orElseThrow().passwordHash());
-    passwords.judge(name, "a long password");
+    passwords.judge(name, "a long password", "192.0.2.1");
     PasswordHash renewed = PasswordHash.read(users.named(name).orElseThrow().passwordHash());
     assertFalse(renewed.isWeakerThan(PasswordHash.ITERATIONS));
     assertTrue(renewed.matches("a long password"));

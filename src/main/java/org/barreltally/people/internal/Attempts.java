@@ -41,10 +41,40 @@ public final class Attempts {
    * @throws TooManyAttempts if the limit within the window is passed
    */
   public void count(String name) {
-    Window open = windows.get(name, key -> new Window(ticker.read(), new AtomicInteger()));
-    if (open.attempts().incrementAndGet() > limit) {
-      throw new TooManyAttempts(window.minusNanos(ticker.read() - open.openedAt()));
+    Window open = open(name);
+    int attempts = open.attempts().incrementAndGet();
+    if (attempts > limit) {
+      throw tooMany(open, attempts == limit + 1);
     }
+  }
+
+  /**
+   * Counts one that failed; {@link #require} refuses once the limit is passed.
+   *
+   * @return whether it was the one that reached the limit
+   */
+  public boolean countFailed(String name) {
+    return open(name).attempts().incrementAndGet() == limit;
+  }
+
+  /**
+   * Counts nothing.
+   *
+   * @throws TooManyAttempts if the limit within the window is reached
+   */
+  public void require(String name) {
+    Window open = windows.getIfPresent(name);
+    if (open != null && open.attempts().get() >= limit) {
+      throw tooMany(open, false);
+    }
+  }
+
+  private Window open(String name) {
+    return windows.get(name, key -> new Window(ticker.read(), new AtomicInteger()));
+  }
+
+  private TooManyAttempts tooMany(Window open, boolean first) {
+    return new TooManyAttempts(window.minusNanos(ticker.read() - open.openedAt()), first);
   }
 
   /** Forgets the attempts for {@code name}: the password was right. */

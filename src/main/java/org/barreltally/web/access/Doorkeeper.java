@@ -68,7 +68,7 @@ class Doorkeeper implements HttpAuthenticationMechanism {
     if (header == null) {
       return Uni.createFrom().nullItem();
     }
-    return AuthorizationHeader.read(header)
+    return AuthorizationHeader.read(header, context.request().remoteAddress().hostAddress())
         .map(identities::authenticate)
         .orElseGet(() -> Uni.createFrom().failure(new AuthenticationFailedException()))
         .invoke(identity -> withinScope(identity, context))

@@ -33,6 +33,9 @@ class PasswordIdentity implements IdentityProvider<PasswordPresented> {
         .orElseGet(
             () ->
                 Identities.judged(
-                    context, () -> passwords.judge(presented.name(), presented.password())));
+                    context,
+                    () ->
+                        passwords.judge(
+                            presented.name(), presented.password(), presented.address())));
   }
 }

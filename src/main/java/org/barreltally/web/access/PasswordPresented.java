@@ -7,14 +7,23 @@ final class PasswordPresented extends BaseAuthenticationRequest {
 
   private final String name;
   private final String password;
+  private final String address;
 
-  PasswordPresented(String name, String password) {
+  /**
+   * @param address of the network it came from
+   */
+  PasswordPresented(String name, String password, String address) {
     this.name = name;
     this.password = password;
+    this.address = address;
   }
 
   String name() {
     return name;
+  }
+
+  String address() {
+    return address;
   }
 
   String password() {

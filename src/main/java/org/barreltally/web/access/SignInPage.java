@@ -3,6 +3,7 @@ package org.barreltally.web.access;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
+import io.vertx.core.http.HttpServerRequest;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.FormParam;
@@ -20,6 +21,8 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.util.function.Function;
+import org.barreltally.people.EntranceEvent;
+import org.barreltally.people.EntranceLog;
 import org.barreltally.people.PageSessions;
 import org.barreltally.people.Passwords;
 import org.barreltally.people.Person;
@@ -54,11 +57,16 @@ public class SignInPage {
 
   private final Passwords passwords;
   private final PageSessions sessions;
+  private final EntranceLog log;
+  private final HttpServerRequest request;
 
   @Inject
-  SignInPage(Passwords passwords, PageSessions sessions) {
+  SignInPage(
+      Passwords passwords, PageSessions sessions, EntranceLog log, HttpServerRequest request) {
     this.passwords = passwords;
     this.sessions = sessions;
+    this.log = log;
+    this.request = request;
   }
 
   @GET
@@ -119,7 +127,7 @@ public class SignInPage {
     }
     try {
       return passwords
-          .judge(typed.username(), password)
+          .judge(typed.username(), password, address())
           .map(signedIn)
           .orElseGet(() -> refused(typed, 401, Words.of("access.do-not-fit")).build());
     } catch (TooManyAttempts attempts) {
@@ -134,6 +142,7 @@ public class SignInPage {
     if (!blank(before)) {
       sessions.end(before);
     }
+    log.keep(EntranceEvent.SIGNED_IN, person.id(), address());
     return sessions.begin(person);
   }
 
@@ -143,11 +152,18 @@ public class SignInPage {
   public Response signOut(@Context HttpHeaders headers, @Context UriInfo uri) {
     String secret = secret(headers, uri);
     if (!blank(secret)) {
+      sessions
+          .holder(secret)
+          .ifPresent(person -> log.keep(EntranceEvent.SIGNED_OUT, person.id(), address()));
       sessions.end(secret);
     }
     return Response.seeOther(URI.create("/sign-in"))
         .cookie(SessionCookie.dropped(isHttps(uri)))
         .build();
+  }
+
+  private String address() {
+    return request.remoteAddress().hostAddress();
   }
 
   private static Form typed(String username, String to, KeptForm kept) {
