@@ -4,6 +4,7 @@ import com.github.benmanes.caffeine.cache.Ticker;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Duration;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
@@ -12,6 +13,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.barreltally.people.internal.Attempts;
+import org.barreltally.people.internal.Guessing;
 import org.barreltally.people.internal.NetworkAddress;
 import org.barreltally.people.internal.PasswordHash;
 import org.barreltally.people.internal.RecentPasswords;
@@ -97,12 +99,18 @@ public class Passwords {
    * at once by this process, by other copies within minutes. Tokens stay: they are revoked apart.
    *
    * @throws WrongPassword if {@code current} is not the present one
-   * @throws InvalidField if {@code next} is too short or too long
+   * @throws InvalidField if {@code next} is too short, too long or easy to guess
    */
   public void change(String name, String current, String next) {
     if (next == null || next.length() < LENGTH_MIN || next.length() > LENGTH_MAX) {
       throw new InvalidField(
           "next", "Choose a password of " + LENGTH_MIN + " to " + LENGTH_MAX + " characters.");
+    }
+    if (Guessing.isEasy(next, List.of(name, "barreltally"))) {
+      throw new InvalidField(
+          "next",
+          "That is among the first that somebody would guess. Choose another, such as four words"
+              + " that have nothing to do with each other.");
     }
     if (current == null || current.length() > LENGTH_MAX) {
       throw new WrongPassword();

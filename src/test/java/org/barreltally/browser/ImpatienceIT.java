@@ -129,6 +129,8 @@ class ImpatienceIT {
       phone.page().locator("input[name=username]").fill("owner");
       phone.page().locator("input[name=password]").fill(Screen.PASSWORD);
       phone.page().locator("main form button[type=submit]").click();
+      phone.page().locator("main form button[type=submit]").first().click();
+      button(phone).waitFor();
       assertEquals("486.5", phone.page().locator(field("weighing.gross")).inputValue());
       assertEquals("E-01", phone.page().locator(field("tag")).inputValue());
       assertEquals(0, booked(phone, "E-01"), "nothing is recorded before somebody presses");

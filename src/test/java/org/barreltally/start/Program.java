@@ -182,6 +182,20 @@ public final class Program implements AutoCloseable {
         Files.readString(folder.resolve("database-password")).strip());
   }
 
+  /** Asks the embedded server of a data folder, as its owner, for one value. */
+  public static String asked(Path folder, String query) throws IOException, SQLException {
+    return sql(ownerIn(folder), query);
+  }
+
+  /** The settings of another copy that shares the embedded server of a data folder. */
+  public static Map<String, String> beside(Path folder) throws IOException {
+    DatabaseLogin owner = ownerIn(folder);
+    return Map.of(
+        "BARRELTALLY_DB_URL", owner.jdbcUrl(),
+        "BARRELTALLY_DB_USER", owner.user(),
+        "BARRELTALLY_DB_PASSWORD", owner.password());
+  }
+
   /** Runs a statement and gives its first value, if it has one. */
   static String sql(DatabaseLogin login, String text) throws SQLException {
     try (Connection connection = login.connect();

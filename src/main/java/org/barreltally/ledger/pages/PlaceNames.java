@@ -61,6 +61,14 @@ public class PlaceNames {
         .toList();
   }
 
+  /** The rooms at home, to choose from. */
+  public List<Choice> home() {
+    return places().stream()
+        .filter(place -> place.kind() == Place.Kind.HOME)
+        .map(place -> new Choice(place.code(), words(place)))
+        .toList();
+  }
+
   private List<LedgerApi.NamedPlace> places() {
     return WholeList.of(ledger::places);
   }

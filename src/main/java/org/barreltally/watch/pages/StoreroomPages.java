@@ -71,7 +71,7 @@ public class StoreroomPages implements MenuEntry {
   @GET
   @Operation(hidden = true)
   public TemplateInstance list() {
-    return Templates.list(places.own().stream().map(this::row).toList());
+    return Templates.list(places.home().stream().map(this::row).toList());
   }
 
   private Row row(Choice place) {

@@ -1,0 +1,267 @@
+package org.barreltally.load;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicIntegerArray;
+import org.barreltally.start.Program;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A busy season's people at once on two copies of the program before one PostgreSQL: 50 phones
+ * sell, two people can, two take gift orders, four look at pages. Everything they ask is done, and
+ * the book shows it once. The long form: {@code mvn -B verify -Dtest=WordsTest -Dit.test=LoadIT
+ * -Dbarreltally.minutes=10}.
+ */
+class LoadIT {
+
+  private static final Duration LONG =
+      System.getProperty("barreltally.minutes") == null
+          ? Duration.ofSeconds(12)
+          : Duration.ofMinutes(Integer.getInteger("barreltally.minutes"));
+  private static final long SEED = Long.getLong("barreltally.seed", 1_127L);
+  private static final String PASSWORD = "a busy season";
+  private static final int PHONES = 50;
+  private static final List<String> PAGES =
+      List.of(
+          "/",
+          "/barrels",
+          "/stock",
+          "/lots",
+          "/shows/list",
+          "/gift-orders",
+          "/canning",
+          "/balance");
+
+  @TempDir Path folder;
+
+  private final Map<String, Tally> tallies = new LinkedHashMap<>();
+  private final AtomicIntegerArray sold = new AtomicIntegerArray(Season.SHOWS);
+  private final AtomicInteger sales = new AtomicInteger();
+  private final AtomicInteger runs = new AtomicInteger(1 + Season.SHOWS);
+  private final AtomicInteger orders = new AtomicInteger();
+  private final AtomicInteger boxes = new AtomicInteger();
+  private long end;
+  private Copies copies;
+  private Season season;
+
+  /** Something that somebody does again and again. */
+  private interface Doing {
+    void once(Random random) throws IOException, InterruptedException;
+  }
+
+  @Test
+  void everything_asked_is_done_and_stands_in_the_book_once() throws Exception {
+    Map<String, String> first =
+        Map.of(
+            "BARRELTALLY_DATA",
+            folder.resolve("first").toString(),
+            "BARRELTALLY_OWNER_PASSWORD",
+            PASSWORD,
+            "HTTPS_PORT",
+            "off");
+    try (Program one = Program.start(first).awaitReady();
+        Program other = Program.start(second()).awaitReady()) {
+      copies = new Copies(List.of(one.port(), other.port()), PASSWORD);
+      season = Season.begun(copies, PHONES);
+      busy();
+      tallies.forEach((who, tally) -> System.out.println("load: " + who + " " + tally));
+      tallies.forEach((who, tally) -> assertEquals(List.of(), tally.surprises(), who));
+      count();
+      assertEquals(List.of(), one.errors());
+      assertEquals(List.of(), other.errors());
+    }
+  }
+
+  private Map<String, String> second() throws IOException {
+    Map<String, String> settings = new LinkedHashMap<>(Program.beside(folder.resolve("first")));
+    settings.put("BARRELTALLY_DATA", folder.resolve("second").toString());
+    settings.put("HTTPS_PORT", "off");
+    return settings;
+  }
+
+  private void busy() throws Exception {
+    System.out.println("load: " + LONG + ", seed " + SEED);
+    String session = copies.session(PASSWORD);
+    for (String who : List.of("phones", "canners", "clerks", "pages")) {
+      tallies.put(who, new Tally());
+    }
+    end = System.nanoTime() + LONG.toNanos();
+    List<Thread> people = new ArrayList<>();
+    for (int n = 0; n < PHONES; n++) {
+      int phone = n;
+      people.add(somebody(people.size(), 1_000, random -> sells(random, phone)));
+    }
+    for (int n = 0; n < 2; n++) {
+      people.add(somebody(people.size(), 800, this::cans));
+      people.add(somebody(people.size(), 1_500, this::takesAnOrder));
+    }
+    for (int n = 0; n < 4; n++) {
+      people.add(somebody(people.size(), 500, random -> looks(random, session)));
+    }
+    for (Thread each : people) {
+      each.join();
+    }
+  }
+
+  /** Does it until the time is over, with pauses around so many milliseconds. */
+  private Thread somebody(int number, int pause, Doing doing) {
+    Thread thread =
+        new Thread(
+            () -> {
+              Random random = new Random(SEED + number);
+              try {
+                while (System.nanoTime() < end) {
+                  Thread.sleep(pause / 2 + random.nextInt(pause));
+                  doing.once(random);
+                }
+              } catch (IOException lost) {
+                tallies.get("phones").heard(-1, 0, false, lost.toString());
+              } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+              }
+            });
+    thread.start();
+    return thread;
+  }
+
+  private HttpResponse<String> heard(
+      String who, Random random, String login, String path, String json, UUID id)
+      throws IOException, InterruptedException {
+    long begun = System.nanoTime();
+    HttpResponse<String> answer = copies.post(random, login, path, json, id);
+    boolean done = answer.statusCode() / 100 == 2;
+    tallies.get(who).heard(answer.statusCode(), System.nanoTime() - begun, done, answer.body());
+    return answer;
+  }
+
+  /** One or two sales of one or two jars; one in five is sent again, as after a lost answer. */
+  private void sells(Random random, int phone) throws IOException, InterruptedException {
+    int show = phone % Season.SHOWS;
+    Season.Table table = season.tables().get(show);
+    int jars = 0;
+    List<String> batch = new ArrayList<>();
+    for (int n = 0; n <= random.nextInt(2); n++) {
+      int count = 1 + random.nextInt(2);
+      jars += count;
+      batch.add(
+          "{\"id\": \"%s\", \"at\": \"2026-08-08T14:%02d:00Z\", \"lines\": [{\"container\": \"HP\", \"lot\": \"%s\", \"count\": %d}], \"paid\": {\"cash\": {\"amount\": %d, \"currency\": \"USD\"}}}"
+              .formatted(UUID.randomUUID(), random.nextInt(60), table.lot(), count, 9 * count));
+    }
+    String json = batch.toString();
+    String path = "/api/shows/" + table.show() + "/sales";
+    String login = season.phones().get(phone);
+    UUID id = UUID.randomUUID();
+    if (heard("phones", random, login, path, json, id).statusCode() / 100 == 2) {
+      sold.addAndGet(show, jars);
+      sales.addAndGet(batch.size());
+    }
+    if (random.nextInt(5) == 0) {
+      heard("phones", random, login, path, json, random.nextBoolean() ? id : UUID.randomUUID());
+    }
+  }
+
+  private void cans(Random random) throws IOException, InterruptedException {
+    String run =
+        """
+        {"on": "2026-06-21", "draws": [{"barrel": "%s", "weight": {"value": 30, "unit": "lb"}}],
+         "fillTemperature": {"value": 185, "unit": "degF"},
+         "fills": [{"container": "PT", "count": %d}], "transmittance": 60, "taste": "clean"}
+        """
+            .formatted(Season.TANK, 6 + random.nextInt(10));
+    UUID id = UUID.randomUUID();
+    HttpResponse<String> answer =
+        heard("canners", random, copies.owner(), "/api/canning/runs", run, id);
+    if (answer.statusCode() / 100 == 2) {
+      runs.incrementAndGet();
+    }
+    if (random.nextInt(5) == 0) {
+      heard("canners", random, copies.owner(), "/api/canning/runs", run, id);
+    }
+  }
+
+  private void takesAnOrder(Random random) throws IOException, InterruptedException {
+    int recipients = 1 + random.nextInt(3);
+    List<String> people = new ArrayList<>();
+    for (int n = 0; n < recipients; n++) {
+      people.add(
+          "{\"name\": \"Ottilie Quillfeather %d\", \"address\": {\"lines\": [\"%d Tarn Lane\"], \"town\": \"Fernby\", \"region\": \"VT\", \"postcode\": \"05999\", \"country\": \"US\"}, \"box\": \"%s\", \"count\": 1, \"delivery\": \"post\", \"sendBy\": \"2026-12-14\"}"
+              .formatted(n, 1 + random.nextInt(90), Season.BOX));
+    }
+    HttpResponse<String> answer =
+        heard(
+            "clerks",
+            random,
+            copies.owner(),
+            "/api/gift-orders",
+            "{\"buyer\": {\"name\": \"Hesper Loomworks\"}, \"recipients\": %s}".formatted(people),
+            UUID.randomUUID());
+    if (answer.statusCode() / 100 == 2) {
+      orders.incrementAndGet();
+      String order = Copies.JSON.readTree(answer.body()).get("id").asText();
+      String path = "/api/gift-orders/" + order + "/reserve";
+      if (heard("clerks", random, copies.owner(), path, "{}", UUID.randomUUID()).statusCode()
+          == 200) {
+        boxes.addAndGet(recipients);
+      }
+    }
+  }
+
+  private void looks(Random random, String session) throws IOException, InterruptedException {
+    String path = PAGES.get(random.nextInt(PAGES.size()));
+    long begun = System.nanoTime();
+    HttpResponse<String> page = copies.page(random, session, path);
+    tallies
+        .get("pages")
+        .heard(
+            page.statusCode(),
+            System.nanoTime() - begun,
+            page.statusCode() == 200,
+            path + " " + page.body());
+  }
+
+  private void count() throws Exception {
+    for (int n = 0; n < Season.SHOWS; n++) {
+      JsonNode line =
+          copies.read("/api/shows/" + season.tables().get(n).show()).get("table").get(0);
+      assertEquals(sold.get(n), line.get("sold").asInt(), "sold at show " + n);
+      assertEquals(Season.JARS_PER_SHOW - sold.get(n), line.get("onTable").asInt());
+    }
+    Path first = folder.resolve("first");
+    assertEquals(sales.get(), number(first, "SELECT count(*) FROM sales"), "sales");
+    assertEquals(runs.get(), number(first, "SELECT count(*) FROM canning_runs"), "runs");
+    assertEquals(orders.get(), number(first, "SELECT count(*) FROM gift_orders"), "gift orders");
+    assertEquals(
+        0,
+        number(first, "SELECT deadlocks FROM pg_stat_database WHERE datname = 'barreltally'"),
+        "deadlocks");
+    for (JsonNode rule : copies.read("/api/ledger/invariants").get("items")) {
+      assertEquals(0, rule.get("violations").size(), rule.toString());
+    }
+    assertTrue(sales.get() > PHONES, "there was a load: " + sales.get());
+    System.out.printf(
+        "load: %d sales of %d jars, %d runs, %d gift orders with %d boxes reserved%n",
+        sales.get(),
+        java.util.stream.IntStream.range(0, Season.SHOWS).map(sold::get).sum(),
+        runs.get(),
+        orders.get(),
+        boxes.get());
+  }
+
+  private static int number(Path folder, String query) throws Exception {
+    return Integer.parseInt(Program.asked(folder, query));
+  }
+}
