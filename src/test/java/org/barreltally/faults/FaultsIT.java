@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -36,25 +37,25 @@ class FaultsIT {
   private static final int ASKERS = 6;
   private static final Duration ROUND = Duration.ofMillis(700);
 
-  @TempDir Path folder;
+  @TempDir Path parent;
 
-  private final Job job = new Job();
+  /** A book is compared as a whole after every round, so a new one begins before it is long. */
+  private static final int ROUNDS_PER_BOOK = 24;
+
   private final List<Wish> all = new ArrayList<>();
+  private Job job;
+  private List<Wish> ofBook;
   private final Map<Fault, Integer> rounds = new EnumMap<>(Fault.class);
   private final List<Long> readyMillis = new ArrayList<>();
+  private Path folder;
   private Program program;
   private Asker asker;
 
   @Test
   void what_was_acknowledged_is_there_once_and_nothing_is_half_there() throws Exception {
     System.out.println("faults: " + ROUNDS + " rounds, seed " + SEED);
-    try (SmallDisk disk = new SmallDisk(folder)) {
-      List<Fault> faults = new ArrayList<>(List.of(Fault.values()));
-      if (!disk.isThere()) {
-        System.out.println("no small disk can be mounted here, so none is filled");
-        faults.remove(Fault.DISK_FULL);
-      }
-      rounds(faults);
+    for (int done = 0; done < ROUNDS; done += ROUNDS_PER_BOOK) {
+      book(done, Math.min(ROUNDS, done + ROUNDS_PER_BOOK));
     }
     long acknowledged = all.stream().filter(Wish::isAcknowledged).count();
     System.out.printf(
@@ -63,12 +64,27 @@ class FaultsIT {
     assertTrue(acknowledged > 10L * ROUNDS, "there was a load: " + acknowledged);
   }
 
-  private void rounds(List<Fault> faults) throws Exception {
+  private void book(int from, int to) throws Exception {
+    folder = Files.createDirectories(parent.resolve("book" + from));
+    job = new Job();
+    ofBook = new ArrayList<>();
+    try (SmallDisk disk = new SmallDisk(folder)) {
+      List<Fault> faults = new ArrayList<>(List.of(Fault.values()));
+      if (!disk.isThere()) {
+        System.out.println("no small disk can be mounted here, so none is filled");
+        faults.remove(Fault.DISK_FULL);
+      }
+      rounds(faults, from, to);
+    }
+    all.addAll(ofBook);
+  }
+
+  private void rounds(List<Fault> faults, int from, int to) throws Exception {
     start(0);
     int port = program.port();
     asker = new Asker(PASSWORD, port);
     try {
-      for (int round = 0; round < ROUNDS; round++) {
+      for (int round = from; round < to; round++) {
         Fault fault = faults.get(round % faults.size());
         rounds.merge(fault, 1, Integer::sum);
         round(fault, SEED + round, port);
@@ -117,7 +133,7 @@ class FaultsIT {
       start(port);
     }
     List<Wish> wishes = new ArrayList<>(asked);
-    all.addAll(wishes);
+    ofBook.addAll(wishes);
     String where = fault + ", seed " + seed;
     settle(wishes, random, where);
     compare(where);
@@ -177,7 +193,7 @@ class FaultsIT {
 
   /** The book beside a model that only counts what was acknowledged. */
   private void compare(String where) throws Exception {
-    Model model = Model.of(all);
+    Model model = Model.of(ofBook);
     Map<String, Long> jars = new java.util.TreeMap<>();
     Map<String, Long> barrels = new java.util.TreeMap<>();
     for (JsonNode item : items("/api/stock?limit=500")) {
