@@ -18,3 +18,5 @@ create index people_log_by_time on people_log (recorded_at, id);
 create trigger entrance_log_stands before update or delete or truncate on entrance_log
   for each statement execute function refuse_change();
 grant select, insert on entrance_log to "${app_role}";
+-- Names of somebody who left can be removed: what they did stays with their record.
+grant update (name) on users to "${app_role}";

@@ -148,6 +148,23 @@ public class Crew {
     return named(name);
   }
 
+  /**
+   * Removes the names of somebody who left. What they did stays with their record, which is called
+   * by a number from then on; their tokens have ended, and what those were called goes with them.
+   *
+   * @throws NotLeft if they still sign in
+   */
+  @Transactional
+  public Member removeNames(String name) {
+    Member member = locked(name);
+    if (member.leftAt() == null) {
+      throw new NotLeft(member.displayName());
+    }
+    String left = "left-" + member.id().toString().substring(0, 8);
+    rows.names(member.id(), left, left);
+    return named(left);
+  }
+
   /** Lets somebody who left sign in again, with a new password. */
   @Transactional
   public Given comeBack(String name) {

@@ -20,6 +20,7 @@ public class Shops {
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
   private static final BigDecimal HALF = BigDecimal.valueOf(50);
   private static final int CODE_MAX = 34;
+  private static final int DETAILS_MAX = 500;
 
   private final ShopRows rows;
   private final Places places;
@@ -83,6 +84,23 @@ public class Shops {
   public Shop agree(String code, AgreeTerms said) {
     Shop shop = at(code);
     rows.agree(shop.code(), terms(said));
+    return at(code);
+  }
+
+  /**
+   * Changes a shop's address and whom to ask there, or removes them.
+   *
+   * @param details null or blank for none; at most 500 characters
+   * @throws UnknownShop if there is none of that code
+   * @throws InvalidField if they are too long
+   */
+  @Transactional
+  public Shop describe(String code, String details) {
+    Shop shop = at(code);
+    if (details != null && details.length() > DETAILS_MAX) {
+      throw new InvalidField("details", "Keep it within " + DETAILS_MAX + " characters.");
+    }
+    rows.describe(shop.code(), details == null || details.isBlank() ? null : details.strip());
     return at(code);
   }
 

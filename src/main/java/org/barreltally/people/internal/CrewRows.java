@@ -59,6 +59,16 @@ public class CrewRows {
     }
   }
 
+  public void names(UUID id, String name, String displayName) {
+    new Statement(
+            database,
+            "update users set name = ?, display_name = ? where id = ?",
+            name,
+            displayName,
+            id)
+        .run();
+  }
+
   public void log(UUID about, String what, Role role, Instant at, UUID by) {
     new Statement(
             database,

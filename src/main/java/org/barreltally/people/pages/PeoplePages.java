@@ -127,6 +127,18 @@ public class PeoplePages implements MenuEntry {
   }
 
   @POST
+  @Path("/{name}/names")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  @Operation(hidden = true)
+  public Response removeNames(@PathParam("name") String name, MultivaluedMap<String, String> said) {
+    return forms.take(
+        said,
+        Nothing.class,
+        (key, nothing) -> address(api.removeNames(name).name()),
+        form -> one(name, form));
+  }
+
+  @POST
   @Path("/{name}/return")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   @Operation(hidden = true)

@@ -4,6 +4,7 @@ import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.validation.constraints.NotNull;
 import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -211,6 +212,30 @@ public class PeopleApi {
               examples = @ExampleObject(name = "a helper who left", value = LEFT)))
   public Somebody leave(@PathParam("name") String name) {
     return Somebody.of(crew.leave(name));
+  }
+
+  @DELETE
+  @Path("/{name}/names")
+  @Operation(
+      summary = "Remove the names of somebody who left",
+      description =
+          "What they did stays with their record, which is called by a number from then on.")
+  @APIResponse(
+      responseCode = "200",
+      description = "Who it was",
+      content =
+          @Content(
+              schema = @Schema(implementation = Somebody.class),
+              examples =
+                  @ExampleObject(
+                      name = "a helper who left",
+                      value =
+                          """
+                          {"name": "left-6f2c9a10", "displayName": "left-6f2c9a10", "role": "table",
+                           "joinedAt": "2026-06-01T12:00:00Z", "leftAt": "2026-11-02T18:30:00Z"}
+                          """)))
+  public Somebody removeNames(@PathParam("name") String name) {
+    return Somebody.of(crew.removeNames(name));
   }
 
   @POST

@@ -85,6 +85,17 @@ public class ShopRows {
         .executeUpdate();
   }
 
+  /**
+   * @param details null for none
+   */
+  public void describe(String shop, String details) {
+    entities
+        .createNativeQuery("UPDATE shops SET details = CAST(:details AS text) WHERE code = :code")
+        .setParameter("details", details)
+        .setParameter("code", shop)
+        .executeUpdate();
+  }
+
   public void agree(String shop, Terms terms) {
     entities
         .createNativeQuery(

@@ -89,6 +89,8 @@ public class ShopPage {
     return switch (String.valueOf(said.getFirst(SeveralForms.FIELD))) {
       case "terms" ->
           take(code, said, AgreeTerms.class, (key, terms) -> shops.agree(code, key, terms));
+      case "details" ->
+          take(code, said, ShopsApi.Details.class, (key, details) -> shops.describe(code, details));
       case "pay" -> take(code, said, PayShop.class, (key, paid) -> shelves.pay(code, key, paid));
       case "reverse" -> reversed(code, said);
       default -> throw new BadRequestException();
@@ -135,6 +137,7 @@ public class ShopPage {
 
   private TemplateInstance shown(String code, Form asked, SeveralForms several) {
     Shop shop = shops.one(code);
+    several.beginning("details", Form.with("details", shop.details()));
     several.beginning(
         "terms",
         Form.with(

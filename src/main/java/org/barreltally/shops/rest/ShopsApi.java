@@ -6,6 +6,7 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
@@ -125,6 +126,40 @@ public class ShopsApi {
                   @Content(examples = @ExampleObject(name = "example", value = ShopExamples.TERMS)))
           AgreeTerms said) {
     return named(maybeOnce.answer(key, said, () -> kept(shops.agree(code, said))));
+  }
+
+  /**
+   * What is kept of a shop beside its name.
+   *
+   * @param details address and whom to ask; null for none
+   */
+  public record Details(String details) {}
+
+  @PUT
+  @Path("/{code}/details")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Change or remove a shop's address and whom to ask",
+      description = "Left out, they are removed: nothing else keeps them.")
+  @APIResponse(
+      responseCode = "200",
+      description = "The shop",
+      content =
+          @Content(
+              schema = @Schema(implementation = Shop.class),
+              examples = @ExampleObject(name = "example", value = ShopExamples.SHOP)))
+  public Shop describe(
+      @PathParam("code") String code,
+      @NotNull(message = BODY)
+          @RequestBody(
+              content =
+                  @Content(
+                      examples =
+                          @ExampleObject(
+                              name = "example",
+                              value = "{\"details\": \"2 Mill Street, Fernby; ask inside\"}")))
+          Details said) {
+    return shops.describe(code, said.details());
   }
 
   private static Answer kept(Shop shop) {
