@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.barreltally.ledger.Days;
+import org.barreltally.reconciliation.flows.FlowNetwork;
 import org.barreltally.reconciliation.flows.NetworkTooLarge;
 import org.barreltally.reconciliation.flows.Reconciler;
 import org.barreltally.reconciliation.internal.BookFlows;
@@ -44,13 +45,24 @@ public class SeasonFlows {
    */
   @Transactional(dontRollbackOn = NetworkTooLarge.class)
   public SeasonReconciled of(int season) {
+    return of(season, FlowNetwork.MOST);
+  }
+
+  /**
+   * The movements booked in a year, if that is quickly reckoned.
+   *
+   * @param most flows; the time grows with the third power of their number
+   * @throws NetworkTooLarge if there are more
+   */
+  @Transactional(dontRollbackOn = NetworkTooLarge.class)
+  public SeasonReconciled of(int season, int most) {
     plan.begin();
     Period period =
         new Period(
             season,
             days.beginning(LocalDate.of(season, 1, 1)),
             days.beginning(LocalDate.of(season + 1, 1, 1)));
-    List<BookFlows.Moved> moved = book.moved(period);
+    List<BookFlows.Moved> moved = plan.byHash(() -> book.moved(period));
     NodeNames names = new NodeNames(book.tags(), book.places(), book.made(season), moved);
     List<Production> made = new ArrayList<>();
     productions.forEach(each -> made.addAll(each.of(season)));
@@ -67,6 +79,9 @@ public class SeasonFlows {
     new NetworkBuilder(draft, widths, facts).build();
     new StandingFlows(draft, widths, facts).add();
     SeasonNetwork network = draft.network(season);
+    if (network != null && network.network().flows().size() > most) {
+      throw new NetworkTooLarge("flows", network.network().flows().size());
+    }
     return new SeasonReconciled(
         season, network, network == null ? null : Reconciler.reconcile(network.network()));
   }

@@ -96,9 +96,10 @@ class LoadIT {
   private void busy() throws Exception {
     System.out.println("load: " + LONG + ", seed " + SEED);
     String session = copies.session(PASSWORD);
-    for (String who : List.of("phones", "canners", "clerks", "pages")) {
+    for (String who : List.of("phones", "canners", "clerks")) {
       tallies.put(who, new Tally());
     }
+    PAGES.forEach(path -> tallies.put("page " + path, new Tally()));
     end = System.nanoTime() + LONG.toNanos();
     List<Thread> people = new ArrayList<>();
     for (int n = 0; n < PHONES; n++) {
@@ -225,7 +226,7 @@ class LoadIT {
     long begun = System.nanoTime();
     HttpResponse<String> page = copies.page(random, session, path);
     tallies
-        .get("pages")
+        .get("page " + path)
         .heard(
             page.statusCode(),
             System.nanoTime() - begun,

@@ -58,7 +58,10 @@ public class BalancePage implements MenuEntry {
 
   @GET
   @Operation(hidden = true)
-  public TemplateInstance year(@QueryParam("season") String season, @QueryParam("lot") String lot) {
+  public TemplateInstance year(
+      @QueryParam("season") String season,
+      @QueryParam("lot") String lot,
+      @QueryParam("check") String check) {
     Integer asked = Asked.year(season == null || season.isBlank() ? null : season, "season");
     int year = asked == null ? farm.today().getYear() : asked;
     String one = lot == null || lot.isBlank() ? null : lot.strip();
@@ -73,13 +76,16 @@ public class BalancePage implements MenuEntry {
         BalanceSheet.of(view),
         one == null ? FlowPicture.of(balance) : null,
         ShrinkBars.of(runs(year, one)),
-        one == null ? flows(year) : null);
+        one == null ? flows(year, "all".equals(check)) : null);
   }
 
-  /** Null where a season holds more flows than are weighed at once: its sums stand without. */
-  private SeasonView flows(int year) {
+  /**
+   * Null where a season holds more flows than are weighed at once, or than are while somebody waits
+   * who did not ask for it: its sums stand without.
+   */
+  private SeasonView flows(int year, boolean all) {
     try {
-      return flows.of(String.valueOf(year));
+      return all ? flows.of(String.valueOf(year)) : flows.atAGlance(year);
     } catch (NetworkTooLarge tooLarge) {
       return null;
     }
