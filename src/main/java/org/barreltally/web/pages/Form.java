@@ -8,7 +8,6 @@ import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.barreltally.refusal.Refusal.FieldError;
 import org.barreltally.web.access.FormToken;
 import org.barreltally.web.problem.Problem;
 
@@ -107,7 +106,7 @@ public final class Form {
         " ",
         refusal.errors().stream()
             .filter(error -> isAt(field, error.field()))
-            .map(FieldError::message)
+            .map(error -> Mends.of(error.message()))
             .distinct()
             .toList());
   }
@@ -133,7 +132,7 @@ public final class Form {
                     error.field().equals(field)
                         || error.field().startsWith(field + ".")
                         || error.field().startsWith(field + "["))
-            .map(FieldError::message)
+            .map(error -> Mends.of(error.message()))
             .distinct()
             .toList());
   }

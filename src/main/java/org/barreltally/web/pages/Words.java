@@ -72,6 +72,11 @@ public final class Words {
     return titles.containsKey(code) ? titles.getString(code) : title;
   }
 
+  /** What to do about a field that was refused, in the viewer's language where it is known. */
+  public static String mend(String english) {
+    return Mends.of(english);
+  }
+
   /** An address with a part of its path filled in: {@code words:address('/barrels/{}', tag)}. */
   public static String address(String pattern, Object part) {
     return UriBuilder.fromUri(pattern.replace("{}", "{part}")).build(part).toString();

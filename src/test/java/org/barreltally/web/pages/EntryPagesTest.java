@@ -174,6 +174,17 @@ class EntryPagesTest {
             .get("/lots/no-such-lot");
     assertEquals(404, refused.statusCode());
     assertEquals("Aucun lot de ce nom", Jsoup.parse(refused.asString()).selectFirst("h1").text());
+    Document page = owner.reads("/carriers/new");
+    Response mended =
+        given()
+            .cookie("barreltally-session", owner.session())
+            .header("Accept-Language", "fr")
+            .contentType("application/x-www-form-urlencoded")
+            .formParam("token", page.selectFirst("main [name=token]").val())
+            .formParam("name", "")
+            .post("/carriers/new");
+    assertEquals(400, mended.statusCode());
+    assertEquals("Nommez le transporteur.", PageReader.beside(mended, "name"));
   }
 
   @ParameterizedTest
