@@ -12,16 +12,14 @@ wrk -t1 -c1 -d2 -s "$here/run.lua" "$address" -- "$pass" 1 >/dev/null
 sheet=$(psql "$(database)" -Atc "SELECT sheet FROM canning_runs LIMIT 1")
 psql -q "$(database | sed s/user=barreltally/user=postgres/)" -v ON_ERROR_STOP=1 -v lots=$((entries / 22)) -v "sheet=$sheet" -f "$here/history.sql" >/dev/null
 
-psql "$(database)" -AtF$'\t' -c "SELECT e.place, i.lot || ' ' || coalesce(i.container, ''), e.amount FROM entries e JOIN items i ON i.id = e.item
-  WHERE i.container IS NOT NULL ORDER BY e.movement, e.line" >"$folder/entries.tsv" 2>/dev/null ||
-  psql "$(database)" -AtF$'\t' -c "SELECT e.place, i.lot || ' ' || coalesce(i.container, ''), e.amount FROM entries e JOIN items i ON i.id = e.item
+psql "$(database)" -AtF$'\t' -c "SELECT e.place, i.lot || ' ' || i.container, e.amount FROM entries e JOIN items i ON i.id = e.item
   WHERE i.container IS NOT NULL" >"$folder/entries.tsv"
 cut -f2 "$folder/entries.tsv" | sort -u >"$folder/things.txt"
 lines=$(wc -l <"$folder/entries.tsv")
 {
   cat <<'X'
 <?xml version="1.0" encoding="UTF-8"?>
-<office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:table="urn:oasis:names:tc:opendocument:xmlns:table:1.0" xmlns:text="urn:oasis:names:tc:opendocument:xmlns:text:1.0" office:version="1.3" office:mimetype="application/vnd.oasis.opendocument.spreadsheet"><office:body><office:spreadsheet><table:table table:name="Stands">
+<office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:table="urn:oasis:names:tc:opendocument:xmlns:table:1.0" xmlns:text="urn:oasis:names:tc:opendocument:xmlns:text:1.0" xmlns:of="urn:oasis:names:tc:opendocument:xmlns:of:1.2" office:version="1.3" office:mimetype="application/vnd.oasis.opendocument.spreadsheet"><office:body><office:spreadsheet><table:table table:name="Stands">
 X
   awk -v n="$lines" '{printf "<table:table-row><table:table-cell office:value-type=\"string\"><text:p>%s</text:p></table:table-cell><table:table-cell table:formula=\"of:=SUMIFS([$Entries.$C$1:.$C$%d];[$Entries.$B$1:.$B$%d];[.A%d];[$Entries.$A$1:.$A$%d];&quot;cool-room&quot;)\"/></table:table-row>\n", $0, n, n, NR, n}' "$folder/things.txt"
   echo '</table:table><table:table table:name="Entries">'
