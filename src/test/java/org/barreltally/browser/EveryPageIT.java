@@ -51,8 +51,8 @@ class EveryPageIT {
     return shape.toString();
   }
 
-  /** Paths of all pages, one or two of each shape. */
-  private static Set<String> pages(Screen screen) {
+  /** Looks at all pages, one or two of each shape, and gives their paths. */
+  private static Set<String> pages(Screen screen, String what, List<String> faults) {
     Set<String> found = new LinkedHashSet<>();
     Map<String, Integer> times = new HashMap<>();
     Set<String> seen = new HashSet<>();
@@ -68,24 +68,21 @@ class EveryPageIT {
       assertEquals(200, screen.opens(path), path);
       found.add(path);
       ahead.addAll(screen.links());
+      look(screen, what + " " + path, faults);
     }
     return found;
   }
 
-  private static void look(Screen screen, Set<String> pages, String what, List<String> faults) {
-    for (String path : pages) {
-      assertEquals(200, screen.opens(path), path);
-      String where = what + " " + path;
-      screen.barriers().forEach(fault -> faults.add(where + "  " + fault));
-      screen.smallTargets().forEach(fault -> faults.add(where + "  small target " + fault));
-      screen.complaints().forEach(fault -> faults.add(where + "  browser: " + fault));
-      fits(screen, where, faults);
-      if (screen.shifted() > 0) {
-        faults.add(where + "  moved by " + screen.shifted());
-      }
-      if (screen.page().title().isBlank() || screen.page().locator("h1").count() != 1) {
-        faults.add(where + "  no title, or not one heading");
-      }
+  private static void look(Screen screen, String where, List<String> faults) {
+    screen.barriers().forEach(fault -> faults.add(where + "  " + fault));
+    screen.smallTargets().forEach(fault -> faults.add(where + "  small target " + fault));
+    screen.complaints().forEach(fault -> faults.add(where + "  browser: " + fault));
+    fits(screen, where, faults);
+    if (screen.shifted() > 0) {
+      faults.add(where + "  moved by " + screen.shifted());
+    }
+    if (screen.page().title().isBlank() || screen.page().locator("h1").count() != 1) {
+      faults.add(where + "  no title, or not one heading");
     }
   }
 
@@ -115,8 +112,7 @@ class EveryPageIT {
       }
       Set<String> pages;
       try (Screen phone = Screen.of(program, Screen.PHONE).signsIn()) {
-        pages = pages(phone);
-        look(phone, pages, what + " phone", faults);
+        pages = pages(phone, what + " phone", faults);
       }
       assertTrue(pages.size() >= (demo ? LEAST_PAGES : LEAST_PAGES / 2), () -> "only " + pages);
       try (Screen laptop = Screen.of(program, Screen.LAPTOP).signsIn()) {
