@@ -160,14 +160,7 @@ class CrowdedPagesIT {
 
   @Test
   void all_of_it_fits() throws Exception {
-    Map<String, String> settings =
-        Map.of(
-            "BARRELTALLY_DATA",
-            folder.toString(),
-            "BARRELTALLY_OWNER_PASSWORD",
-            Screen.PASSWORD,
-            "HTTPS_PORT",
-            "off");
+    Map<String, String> settings = Program.ownBook(folder, Screen.PASSWORD);
     List<String> faults = new ArrayList<>();
     try (Program program = Program.start(settings).awaitReady()) {
       List<String> pages;

@@ -36,16 +36,7 @@ class MainJobIT {
 
   @BeforeAll
   static void an_empty_book() throws Exception {
-    program =
-        Program.start(
-                Map.of(
-                    "BARRELTALLY_DATA",
-                    folder.toString(),
-                    "BARRELTALLY_OWNER_PASSWORD",
-                    Screen.PASSWORD,
-                    "HTTPS_PORT",
-                    "off"))
-            .awaitReady();
+    program = Program.start(Program.ownBook(folder, Screen.PASSWORD)).awaitReady();
   }
 
   @AfterAll

@@ -37,14 +37,7 @@ class ErrandBrokenOffIT {
 
   @Test
   void nothing_is_half_in_the_book() throws Exception {
-    Map<String, String> settings =
-        Map.of(
-            "BARRELTALLY_DATA",
-            folder.toString(),
-            "BARRELTALLY_OWNER_PASSWORD",
-            PASSWORD,
-            "HTTPS_PORT",
-            "off");
+    Map<String, String> settings = Program.ownBook(folder, PASSWORD);
     String id;
     try (Program program = Program.start(settings).awaitReady()) {
       id =

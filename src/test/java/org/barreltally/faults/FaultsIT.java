@@ -96,15 +96,7 @@ class FaultsIT {
 
   private void start(int port) throws Exception {
     long begun = System.nanoTime();
-    Map<String, String> settings =
-        new java.util.HashMap<>(
-            Map.of(
-                "BARRELTALLY_DATA",
-                folder.toString(),
-                "BARRELTALLY_OWNER_PASSWORD",
-                PASSWORD,
-                "HTTPS_PORT",
-                "off"));
+    Map<String, String> settings = new java.util.HashMap<>(Program.ownBook(folder, PASSWORD));
     if (port != 0) {
       settings.put("PORT", Integer.toString(port));
     }

@@ -65,14 +65,7 @@ class LoadIT {
 
   @Test
   void everything_asked_is_done_and_stands_in_the_book_once() throws Exception {
-    Map<String, String> first =
-        Map.of(
-            "BARRELTALLY_DATA",
-            folder.resolve("first").toString(),
-            "BARRELTALLY_OWNER_PASSWORD",
-            PASSWORD,
-            "HTTPS_PORT",
-            "off");
+    Map<String, String> first = Program.ownBook(folder.resolve("first"), PASSWORD);
     try (Program one = Program.start(first).awaitReady();
         Program other = Program.start(second()).awaitReady()) {
       copies = new Copies(List.of(one.port(), other.port()), PASSWORD);

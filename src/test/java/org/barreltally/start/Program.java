@@ -64,6 +64,17 @@ public final class Program implements AutoCloseable {
     return new Program(builder.start(), port, out, err);
   }
 
+  /** The settings of a book of its own whose owner has a password, over HTTP alone. */
+  public static Map<String, String> ownBook(Path folder, String password) {
+    return Map.of(
+        "BARRELTALLY_DATA",
+        folder.toString(),
+        "BARRELTALLY_OWNER_PASSWORD",
+        password,
+        "HTTPS_PORT",
+        "off");
+  }
+
   public static Map<String, String> dataIn(Path folder) {
     return Map.of("BARRELTALLY_DATA", folder.toString());
   }
