@@ -16,7 +16,7 @@ figure() { # what, goal, whether more is better, script, pattern that leaves the
   [ -f "$out/$4.txt" ] || return 0
   local value
   value=$(sed -nE "s/$5/\\1/p" "$out/$4.txt" | median)
-  [ -z "$value" ] || printf '%s\t%s\t%s\t%s\n' "$1" "$value" "$2" "$3"
+  [ -z "$value" ] || printf '%s\t%s\t%s\t%s\n' "$1, $([ "$3" = more ] && echo "at least" || echo "at most") $2" "$value" "$2" "$3"
 }
 {
   figure "Stored run: REST per second, of pgbench with one statement each" 1.5 more run '.*one statement each [0-9]+, ratio ([0-9.]+);.*'
@@ -32,15 +32,15 @@ figure() { # what, goal, whether more is better, script, pattern that leaves the
 column -t -s$'\t' "$out/figures.tsv"
 
 gnuplot <<PLOT
-set terminal svg size 1000,420 font "sans,13" background "white"
+set terminal svg size 1100,460 font "sans,13" background "white"
 set output "$out/figures.svg"
 set datafile separator "\t"
 set logscale x
 set xrange [0.1:200]
-set yrange [-0.8:*] reverse
+set yrange [-0.8:$(wc -l <"$out/figures.tsv") - 0.2] reverse
 set xlabel "ratio (logarithmic); the bar is the median, the cross the goal"
 set grid x
-set lmargin 58
+set lmargin 72
 set style fill solid 0.6
 unset key
 set ytics out nomirror
