@@ -8,6 +8,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Base64;
+import java.util.UUID;
 
 /** Asks the program as the owner; an answer that does not come is no answer. */
 final class Asker {
@@ -49,6 +50,21 @@ final class Asker {
             .header("Idempotency-Key", wish.id.toString())
             .POST(HttpRequest.BodyPublishers.ofString(wish.json))
             .build());
+  }
+
+  /** Makes what nobody disturbs; it must be taken. */
+  String make(String path, String json) throws InterruptedException {
+    HttpResponse<String> answer =
+        sent(
+            request(path)
+                .header("Content-Type", "application/json")
+                .header("Idempotency-Key", UUID.randomUUID().toString())
+                .POST(HttpRequest.BodyPublishers.ofString(json))
+                .build());
+    if (answer == null || answer.statusCode() != 201) {
+      throw new AssertionError(path + " " + (answer == null ? "no answer" : answer.body()));
+    }
+    return answer.body();
   }
 
   String get(String path) throws InterruptedException {

@@ -84,6 +84,7 @@ class FaultsIT {
     int port = program.port();
     asker = new Asker(PASSWORD, port);
     try {
+      ofBook.addAll(job.begin(asker));
       for (int round = from; round < to; round++) {
         Fault fault = faults.get(round % faults.size());
         rounds.merge(fault, 1, Integer::sum);
@@ -204,6 +205,7 @@ class FaultsIT {
     assertEquals(model.jars(), jars, where + ": jars by place");
     assertEquals(model.runs(), lots.size(), where + ": runs");
     assertEquals(model.barrels(), barrels.keySet(), where + ": barrels");
+    assertEquals(model.orders(), items("/api/gift-orders?limit=500").size(), where + ": orders");
     JsonNode invariants = JSON.readTree(asker.get("/api/ledger/invariants"));
     for (JsonNode rule : invariants.get("items")) {
       assertEquals(0, rule.get("violations").size(), where + " " + rule);

@@ -5,10 +5,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /** What is asked next: barrels, runs, jars carried and dropped, of what is known to be there. */
 final class Job {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
 
   private static final String BARREL =
       """
@@ -36,12 +39,90 @@ final class Job {
       {"place": "cool-room", "container": "PT", "lot": "%s", "count": 1, "cause": "broken"}
       """;
 
+  private static final String SALE =
+      """
+      [{"id": "%s", "at": "2026-08-08T14:05:00Z", "lines": [{"container": "PT", "lot": "%s", "count": %d}],
+        "paid": {"cash": {"amount": %d, "currency": "USD"}}}]
+      """;
+
+  private static final String ORDER =
+      """
+      {"buyer": {"name": "Hesper Loomworks"}, "recipients": [{"name": "Ottilie Quillfeather",
+        "address": {"lines": ["%d Tarn Lane"], "town": "Fernby", "region": "VT", "postcode": "05999", "country": "US"},
+        "box": "One pint", "count": 1, "delivery": "post", "sendBy": "2026-12-14"}]}
+      """;
+
+  private static final String SHOW =
+      """
+      {"name": "Fernby Fair", "town": "Fernby", "starts": "2026-08-08", "ends": "2026-08-09", "state": "accepted"}
+      """;
+
+  private static final String BOX =
+      """
+      {"name": "One pint", "price": {"amount": 20, "currency": "USD"},
+       "contents": [{"container": "PT", "grade": "amber", "count": 1}]}
+      """;
+
+  private static final String PACKED_OUT =
+      """
+      {"lines": [{"container": "PT", "lot": "%s", "count": %d}], "float": {"amount": 100, "currency": "USD"}}
+      """;
+
+  private static final int ON_THE_TABLE = 2_400;
+
+  private String show;
+  private String table;
+  private String onTable;
+
   private final AtomicInteger tags = new AtomicInteger();
   private final List<String> barrels = Collections.synchronizedList(new ArrayList<>());
   private final List<String> lots = Collections.synchronizedList(new ArrayList<>());
 
+  /** Before anything breaks: a table at a show with jars on it, and a box to be given. */
+  List<Wish> begin(Asker asker) throws Exception {
+    Wish barrel =
+        new Wish(
+            Wish.Kind.FILL,
+            "/api/barrels",
+            BARREL.formatted("F-0").replace("486.5", "4042"),
+            1,
+            "F-0");
+    asker.send(barrel);
+    settled(barrel);
+    Wish run =
+        new Wish(
+            Wish.Kind.CAN,
+            "/api/canning/runs",
+            RUN.formatted("F-0", ON_THE_TABLE).replace("\"value\": 30", "\"value\": 3400"),
+            ON_THE_TABLE,
+            "");
+    asker.send(run);
+    onTable = JSON.readTree(run.answer).get("lot").asText();
+    show = JSON.readTree(asker.make("/api/shows", SHOW)).get("id").asText();
+    asker.make("/api/gift-boxes", BOX);
+    table = JSON.readTree(asker.get("/api/shows/" + show + "/table")).get("place").asText();
+    Wish pack =
+        new Wish(
+            Wish.Kind.PACK,
+            "/api/shows/" + show + "/pack-out",
+            PACKED_OUT.formatted(onTable, ON_THE_TABLE),
+            ON_THE_TABLE,
+            table);
+    asker.send(pack);
+    return List.of(barrel, run, pack);
+  }
+
   Wish next(Random random) {
-    int what = random.nextInt(10);
+    int what = random.nextInt(14);
+    if (what >= 13) {
+      String order = ORDER.formatted(1 + random.nextInt(90));
+      return new Wish(Wish.Kind.ORDER, "/api/gift-orders", order, 1, "");
+    }
+    if (what >= 10) {
+      int jars = 1 + random.nextInt(2);
+      String sale = SALE.formatted(UUID.randomUUID(), onTable, jars, 15 * jars);
+      return new Wish(Wish.Kind.SELL, "/api/shows/" + show + "/sales", sale, jars, table);
+    }
     if (what < 2 || barrels.isEmpty()) {
       String tag = "F-" + tags.incrementAndGet();
       return new Wish(Wish.Kind.FILL, "/api/barrels", BARREL.formatted(tag), 1, tag);
@@ -70,7 +151,7 @@ final class Job {
       barrels.add(wish.about);
     } else if (wish.kind == Wish.Kind.CAN) {
       try {
-        lots.add(new ObjectMapper().readTree(wish.answer).get("lot").asText());
+        lots.add(JSON.readTree(wish.answer).get("lot").asText());
       } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
         throw new AssertionError(wish.answer, e);
       }

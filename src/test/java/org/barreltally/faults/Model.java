@@ -11,13 +11,15 @@ import java.util.TreeSet;
  *
  * @param jars by own place, none of zero
  * @param barrels the tags
+ * @param orders gift orders
  */
-record Model(Map<String, Long> jars, int runs, Set<String> barrels) {
+record Model(Map<String, Long> jars, int runs, Set<String> barrels, int orders) {
 
   static Model of(List<Wish> wishes) {
     Map<String, Long> jars = new TreeMap<>();
     Set<String> barrels = new TreeSet<>();
     int runs = 0;
+    int orders = 0;
     for (Wish wish : wishes) {
       if (wish.isAcknowledged()) {
         switch (wish.kind) {
@@ -31,10 +33,16 @@ record Model(Map<String, Long> jars, int runs, Set<String> barrels) {
             jars.merge("barrel-room", wish.count, Long::sum);
           }
           case WRITE_OFF -> jars.merge("cool-room", -wish.count, Long::sum);
+          case PACK -> {
+            jars.merge("cool-room", -wish.count, Long::sum);
+            jars.merge(wish.about, wish.count, Long::sum);
+          }
+          case SELL -> jars.merge(wish.about, -wish.count, Long::sum);
+          case ORDER -> orders++;
         }
       }
     }
     jars.values().removeIf(count -> count == 0);
-    return new Model(jars, runs, barrels);
+    return new Model(jars, runs, barrels, orders);
   }
 }

@@ -6,7 +6,8 @@ import java.util.UUID;
  * Something asked of the program, with its own id, and what was heard of it first.
  *
  * @param kind what the model counts it as
- * @param count jars or grams
+ * @param count jars; 1 for what is counted itself
+ * @param about a tag, a lot, or the place of a table
  */
 final class Wish {
 
@@ -15,7 +16,13 @@ final class Wish {
     FILL,
     CAN,
     CARRY,
-    WRITE_OFF
+    WRITE_OFF,
+    /** Jars packed out to a show's table. */
+    PACK,
+    /** Jars sold there. */
+    SELL,
+    /** A gift order taken; counted as one. */
+    ORDER
   }
 
   final UUID id = UUID.randomUUID();
