@@ -34,9 +34,6 @@ class EveryPageIT {
   private static final Pattern ONE_OF_MANY = Pattern.compile("[^/]*[0-9A-Z][^/]*");
   private static final int LEAST_PAGES = 60;
 
-  /** Where somebody asked for pictures, more of them. */
-  private static final int OF_EACH_SHAPE = System.getProperty("barreltally.shots") == null ? 1 : 2;
-
   @TempDir Path folder;
 
   /** Pages that differ only in whose they are have one shape. */
@@ -65,7 +62,7 @@ class EveryPageIT {
       boolean sorted = path.contains("?");
       if (!seen.add(path)
           || NO_PAGE.matcher(path).matches()
-          || times.merge(shape(path), 1, Integer::sum) > (sorted ? 1 : OF_EACH_SHAPE)) {
+          || times.merge(shape(path), 1, Integer::sum) > (sorted ? 1 : 2)) {
         continue;
       }
       assertEquals(200, screen.opens(path), path);
