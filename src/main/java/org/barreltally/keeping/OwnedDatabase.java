@@ -7,5 +7,6 @@ import javax.sql.DataSource;
  *
  * @param owner opens connections of the owner, outside the application's pool
  * @param applicationRole the role under which the application signs in; migrations grant it rights
+ * @param schema where the book's tables stand
  */
-public record OwnedDatabase(DataSource owner, String applicationRole) {}
+public record OwnedDatabase(DataSource owner, String applicationRole, String schema) {}

@@ -9,7 +9,6 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import org.barreltally.keeping.internal.BackupFile;
 import org.barreltally.keeping.internal.BackupWriter;
-import org.barreltally.keeping.internal.RestoringPlace;
 import org.barreltally.keeping.internal.WholeFile;
 
 /** Writes the book into a file, while others write in the book, and reads the file again. */
@@ -36,7 +35,7 @@ public final class Saving {
       Manifest manifest;
       try (Connection connection = database.owner().getConnection()) {
         manifest =
-            new BackupWriter(RestoringPlace.BOOK, Manifest.ABOUT, ApplicationVersion.text())
+            new BackupWriter(database.schema(), Manifest.ABOUT, ApplicationVersion.text())
                 .write(connection, now.truncatedTo(ChronoUnit.MILLIS), file.stream());
       }
       String sha256 = file.finish();

@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Properties;
 import javax.sql.DataSource;
+import org.barreltally.keeping.OwnedDatabase;
 import org.postgresql.Driver;
 import org.postgresql.ds.PGSimpleDataSource;
 
@@ -17,9 +18,17 @@ public record DatabaseLogin(String jdbcUrl, String database, String user, String
 
   private static final String SECONDS_TO_CONNECT = "10";
 
+  /** Where PostgreSQL keeps what no schema is named for. */
+  private static final String USUAL_SCHEMA = "public";
+
   /** The same database under another role. */
   DatabaseLogin as(String otherUser, String otherPassword) {
     return new DatabaseLogin(jdbcUrl, database, otherUser, otherPassword);
+  }
+
+  /** The schema of the book: the address's option {@code currentSchema}, or {@code public}. */
+  String schema() {
+    return Driver.parseURL(jdbcUrl, null).getProperty("currentSchema", USUAL_SCHEMA);
   }
 
   /** Opens a connection, waiting at most some seconds for the server to answer. */
@@ -34,7 +43,7 @@ public record DatabaseLogin(String jdbcUrl, String database, String user, String
   }
 
   /** The same as {@link #connect}, for those who open connections of their own. */
-  DataSource dataSource() {
+  private DataSource dataSource() {
     PGSimpleDataSource source = new PGSimpleDataSource();
     source.setURL(jdbcUrl);
     source.setUser(user);
@@ -43,6 +52,11 @@ public record DatabaseLogin(String jdbcUrl, String database, String user, String
     source.setLoginTimeout(Integer.parseInt(SECONDS_TO_CONNECT));
     source.setApplicationName("barreltally keeping");
     return source;
+  }
+
+  /** The book in this database, for those who save and restore it. */
+  OwnedDatabase owned(String applicationRole) {
+    return new OwnedDatabase(dataSource(), applicationRole, schema());
   }
 
   /** The address for people: server and database, no options. */

@@ -91,9 +91,11 @@ public final class DatabaseRoles {
 
   private static boolean canSignIn(DatabaseLogin application) throws SQLException {
     try (Connection connection = application.connect();
-        Statement statement = connection.createStatement();
-        ResultSet usage =
-            statement.executeQuery("SELECT has_schema_privilege('public', 'USAGE')")) {
+        PreparedStatement query =
+            connection.prepareStatement(
+                "SELECT has_schema_privilege(oid, 'USAGE') FROM pg_namespace WHERE nspname = ?")) {
+      query.setString(1, application.schema());
+      ResultSet usage = query.executeQuery();
       return usage.next() && usage.getBoolean(1);
     } catch (SQLException e) {
       if (DatabaseFault.isLoginRefused(e)
@@ -117,7 +119,11 @@ public final class DatabaseRoles {
           application.user(), application.password().toCharArray(), "scram-sha-256");
       String database = postgres.escapeIdentifier(owner.database());
       statement.execute("GRANT CONNECT ON DATABASE " + database + " TO " + role);
-      statement.execute("GRANT USAGE ON SCHEMA public TO " + role);
+      String schema = postgres.escapeIdentifier(owner.schema());
+      if (!hasSchema(connection)) {
+        statement.execute("CREATE SCHEMA " + schema);
+      }
+      statement.execute("GRANT USAGE ON SCHEMA " + schema + " TO " + role);
       connection.commit();
     } catch (SQLException e) {
       connection.rollback();
@@ -127,6 +133,14 @@ public final class DatabaseRoles {
       throw e;
     } finally {
       connection.setAutoCommit(true);
+    }
+  }
+
+  private boolean hasSchema(Connection connection) throws SQLException {
+    try (PreparedStatement query =
+        connection.prepareStatement("SELECT 1 FROM pg_namespace WHERE nspname = ?")) {
+      query.setString(1, owner.schema());
+      return query.executeQuery().next();
     }
   }
 

@@ -26,6 +26,9 @@ record DatabaseUrl(
   private static final Pattern PORT = Pattern.compile(":([0-9]{1,5})(?=,|$)");
   private static final int PORT_MAX = 65535;
 
+  /** A name that needs no quotes and leaves room for the words that a restore adds to it. */
+  private static final Pattern SCHEMA = Pattern.compile("(?!pg_)[a-z][a-z0-9_]{0,39}");
+
   private static final Pattern FORM =
       Pattern.compile(
           "(?:jdbc:)?postgres(?:ql)?://"
@@ -65,6 +68,13 @@ record DatabaseUrl(
     Properties read = Driver.parseURL(url, null);
     if (read == null) {
       throw unreadable(setting);
+    }
+    String schema = read.getProperty("currentSchema");
+    if (schema != null && !SCHEMA.matcher(schema).matches()) {
+      throw new CannotStart(
+          "currentSchema in the options of "
+              + setting
+              + " must be one name of at most 40 small letters, digits and underscores, a letter first.");
     }
     return new DatabaseUrl(
         url,

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Map;
 import org.barreltally.keeping.Backup;
 import org.barreltally.keeping.Manifest;
-import org.barreltally.keeping.OwnedDatabase;
 import org.barreltally.keeping.Restoring;
 import org.barreltally.keeping.Saving;
 import org.barreltally.refusal.Refusal;
@@ -68,9 +67,7 @@ final class KeepingCommand {
     try (CommandDatabase database = CommandDatabase.toRead(settings)) {
       DatabaseLogin owner = database.owner();
       Backup made =
-          new Saving(
-                  new OwnedDatabase(
-                      owner.dataSource(), new DatabaseRoles(owner).application().user()))
+          new Saving(owner.owned(new DatabaseRoles(owner).application().user()))
               .save(file, Instant.now());
       out.printf(
           Locale.ROOT,
@@ -88,8 +85,7 @@ final class KeepingCommand {
     try (CommandDatabase database = CommandDatabase.toFill(settings)) {
       DatabaseLogin owner = database.owner();
       String applicationRole = new DatabaseRoles(owner).ensure().user();
-      Manifest restored =
-          new Restoring(new OwnedDatabase(owner.dataSource(), applicationRole)).restore(file);
+      Manifest restored = new Restoring(owner.owned(applicationRole)).restore(file);
       out.printf(
           Locale.ROOT,
           "Restored %s, made at %s: %d tables, %d rows%n  Passwords and tokens are those of that day: take back the tokens of lost phones again.%n",

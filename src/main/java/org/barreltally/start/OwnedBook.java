@@ -15,7 +15,6 @@ class OwnedBook {
       @ConfigProperty(name = "quarkus.flyway.username") String user,
       @ConfigProperty(name = "quarkus.flyway.password") String password,
       @ConfigProperty(name = "quarkus.datasource.username") String applicationRole) {
-    return new OwnedDatabase(
-        new DatabaseLogin(url, "", user, password).dataSource(), applicationRole);
+    return new DatabaseLogin(url, "", user, password).owned(applicationRole);
   }
 }

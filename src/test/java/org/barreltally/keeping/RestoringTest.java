@@ -94,7 +94,7 @@ class RestoringTest {
       looked.run(
           "INSERT INTO users VALUES (gen_random_uuid(), 'owner', 'Owner', 'h', 'owner', now());"
               + "INSERT INTO sessions SELECT sha256('x'), id, now(), now() FROM users;"
-              + "CREATE SCHEMA barreltally_restoring; CREATE TABLE barreltally_restoring.left_behind (id int)");
+              + "CREATE SCHEMA public_restoring; CREATE TABLE public_restoring.left_behind (id int)");
 
       new Restoring(looked.owned()).restore(file);
 

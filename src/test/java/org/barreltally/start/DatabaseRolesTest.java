@@ -65,6 +65,24 @@ class DatabaseRolesTest {
   }
 
   @Test
+  void a_schema_of_ones_own_is_made_and_opened_to_the_second_role_alone() throws SQLException {
+    DatabaseLogin named = ownerNamed("brook", "LOGIN CREATEROLE");
+    run(administrator, "GRANT CREATE ON DATABASE " + administrator.database() + " TO brook");
+    DatabaseLogin owner =
+        new DatabaseLogin(
+            named.jdbcUrl() + "?currentSchema=brook", named.database(), "brook", named.password());
+
+    DatabaseLogin application = new DatabaseRoles(owner).ensure();
+    run(owner, "CREATE TABLE mine (id int)");
+
+    SQLException refused =
+        assertThrows(SQLException.class, () -> run(application, "CREATE TABLE more (id int)"));
+    assertEquals("42501", refused.getSQLState(), "insufficient_privilege");
+    run(administrator, "SELECT * FROM brook.mine");
+    assertEquals(application, new DatabaseRoles(owner).ensure(), "a schema that is there stays");
+  }
+
+  @Test
   void a_changed_owner_password_changes_the_roles_too() throws SQLException {
     DatabaseLogin owner = ownerNamed("changer", "LOGIN CREATEROLE");
     new DatabaseRoles(owner).ensure();

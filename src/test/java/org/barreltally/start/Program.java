@@ -198,6 +198,29 @@ public final class Program implements AutoCloseable {
     return sql(ownerIn(folder), query);
   }
 
+  /** Asks the embedded server of a data folder as another owner or as that one's application. */
+  public static String askedAs(
+      Path folder, String role, String password, boolean application, String query)
+      throws IOException, SQLException {
+    DatabaseLogin login = ownerIn(folder).as(role, password);
+    return sql(application ? new DatabaseRoles(login).application() : login, query);
+  }
+
+  /**
+   * Makes a role for another sugarhouse's book on the embedded server, as an administrator would.
+   */
+  public static void roleIn(Path folder, String role, String password)
+      throws IOException, SQLException {
+    DatabaseLogin owner = ownerIn(folder);
+    DatabaseLogin administrator = owner.as("postgres", owner.password());
+    if (sql(administrator, "SELECT 1 FROM pg_roles WHERE rolname = '" + role + "'").isEmpty()) {
+      sql(
+          administrator,
+          "CREATE ROLE %1$s LOGIN CREATEROLE PASSWORD '%2$s'; GRANT CREATE ON DATABASE barreltally TO %1$s"
+              .formatted(role, password));
+    }
+  }
+
   /** The settings of another copy that shares the embedded server of a data folder. */
   public static Map<String, String> beside(Path folder) throws IOException {
     DatabaseLogin owner = ownerIn(folder);

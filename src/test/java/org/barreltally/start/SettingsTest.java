@@ -133,6 +133,32 @@ class SettingsTest {
         outsideEnvironment(text));
   }
 
+  @ParameterizedTest
+  @CsvSource({"'', public", "?sslmode=require, public", "?ssl=true&currentSchema=ridge_2, ridge_2"})
+  void the_schema_of_the_book_is_named_among_the_options(String options, String schema) {
+    assertEquals(
+        schema, outside("postgresql://db/syrup" + (options == null ? "" : options)).schema());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "ridge,public",
+        "Ridge",
+        "2ridge",
+        "pg_temp",
+        "a;b",
+        "a%22b",
+        "abcdefghijklmnopqrstuvwxyz0123456789_too_long"
+      })
+  void another_schema_is_refused(String schema) {
+    refused(
+        "currentSchema in the options of BARRELTALLY_DB_URL must be one name of at most 40 small"
+            + " letters, digits and underscores, a letter first.",
+        outsideEnvironment("postgresql://db/syrup?currentSchema=" + schema));
+  }
+
   @Test
   void a_password_among_the_options_is_refused() {
     refused(

@@ -2,9 +2,9 @@ package org.barreltally.keeping.internal;
 
 import java.io.IOException;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.Map;
 import java.util.Optional;
 import org.barreltally.keeping.InstallationInUse;
@@ -18,25 +18,26 @@ import org.barreltally.keeping.OwnedDatabase;
  */
 public final class RestoringPlace implements AutoCloseable {
 
-  /** Where the book of an installation stands. */
-  public static final String BOOK = "public";
+  private static final String SUFFIX = "_restoring";
 
-  private static final String BESIDE = "barreltally_restoring";
-
-  /** Keeps two restores from one database; any fixed number does. */
+  /** Keeps two restores from one book; any fixed number does. */
   private static final long RESTORE_LOCK = 4_881_907_316_254L;
 
   private static final String LOCK_PATIENCE = "SET LOCAL lock_timeout = '30s'";
 
   private final OwnedDatabase database;
   private final Connection connection;
+  private final String book;
+  private final String beside;
   private final Migrations migrations;
   private Map<String, Long> blank = Map.of();
 
   private RestoringPlace(OwnedDatabase database, Connection connection) {
     this.database = database;
     this.connection = connection;
-    this.migrations = new Migrations(database, BESIDE);
+    this.book = database.schema();
+    this.beside = nameBeside(database);
+    this.migrations = new Migrations(database, beside);
   }
 
   /**
@@ -46,15 +47,21 @@ public final class RestoringPlace implements AutoCloseable {
    */
   public static RestoringPlace beside(OwnedDatabase database, Connection connection)
       throws SQLException {
-    try (Statement statement = connection.createStatement();
-        ResultSet lock =
-            statement.executeQuery("SELECT pg_try_advisory_lock(" + RESTORE_LOCK + ")")) {
+    try (PreparedStatement query =
+        connection.prepareStatement("SELECT pg_try_advisory_lock(hashtextextended(?, ?))")) {
+      query.setString(1, nameBeside(database));
+      query.setLong(2, RESTORE_LOCK);
+      ResultSet lock = query.executeQuery();
       lock.next();
       if (!lock.getBoolean(1)) {
         throw new InstallationInUse("Another restore");
       }
     }
     return new RestoringPlace(database, connection);
+  }
+
+  private static String nameBeside(OwnedDatabase database) {
+    return database.schema() + SUFFIX;
   }
 
   /** Checks that this tool can make the tables of a backup's version. */
@@ -64,7 +71,7 @@ public final class RestoringPlace implements AutoCloseable {
 
   /** Refuses an installation that runs, holds a book, or was made by a later version. */
   public void refuseUnlessEmpty() throws SQLException {
-    EmptyInstallation installation = new EmptyInstallation(connection, BOOK);
+    EmptyInstallation installation = new EmptyInstallation(connection, book);
     installation.mustBeLeftAlone(database.applicationRole());
     blank = blank();
     installation.mustHoldNoMoreThan(blank);
@@ -72,7 +79,7 @@ public final class RestoringPlace implements AutoCloseable {
 
   /** The rows of a new installation of the version that the tables have. */
   private Map<String, Long> blank() throws SQLException {
-    Optional<String> version = Catalog.schemaVersion(connection, BOOK);
+    Optional<String> version = Catalog.schemaVersion(connection, book);
     if (version.isEmpty()) {
       return Map.of();
     }
@@ -81,7 +88,7 @@ public final class RestoringPlace implements AutoCloseable {
     }
     makeAnew();
     migrations.to(version.get());
-    return EmptyInstallation.counts(connection, BESIDE);
+    return EmptyInstallation.counts(connection, beside);
   }
 
   /** Makes the tables as the backup's version had them and fills them, wholly or not at all. */
@@ -90,7 +97,7 @@ public final class RestoringPlace implements AutoCloseable {
     migrations.to(backup.manifest().schemaVersion());
     connection.setAutoCommit(false);
     try {
-      new Loading(connection, BESIDE).load(backup);
+      new Loading(connection, beside).load(backup);
       connection.commit();
     } finally {
       connection.rollback();
@@ -106,7 +113,7 @@ public final class RestoringPlace implements AutoCloseable {
 
   /** Lets names without a schema mean what stands here. */
   public void makeCurrent() throws SQLException {
-    SchemaObjects.run(connection, "SET search_path = " + BESIDE);
+    SchemaObjects.run(connection, "SET search_path = " + BookTable.quoted(beside));
   }
 
   /** Takes the place of the installation's tables, if they are still empty. */
@@ -114,11 +121,11 @@ public final class RestoringPlace implements AutoCloseable {
     connection.setAutoCommit(false);
     try {
       SchemaObjects.run(connection, LOCK_PATIENCE);
-      EmptyInstallation installation = new EmptyInstallation(connection, BOOK);
+      EmptyInstallation installation = new EmptyInstallation(connection, book);
       installation.lock();
       installation.mustHoldNoMoreThan(blank);
-      SchemaObjects.drop(connection, BOOK);
-      SchemaObjects.move(connection, BESIDE, BOOK);
+      SchemaObjects.drop(connection, book);
+      SchemaObjects.move(connection, beside, book);
       connection.commit();
     } finally {
       connection.rollback();
@@ -128,15 +135,18 @@ public final class RestoringPlace implements AutoCloseable {
 
   private void makeAnew() throws SQLException {
     drop();
-    SchemaObjects.run(connection, "CREATE SCHEMA " + BESIDE);
+    SchemaObjects.run(connection, "CREATE SCHEMA " + BookTable.quoted(beside));
     // the application's role sees its tables here as it will see them in their place
     SchemaObjects.run(
         connection,
-        "GRANT USAGE ON SCHEMA " + BESIDE + " TO " + BookTable.quoted(database.applicationRole()));
+        "GRANT USAGE ON SCHEMA "
+            + BookTable.quoted(beside)
+            + " TO "
+            + BookTable.quoted(database.applicationRole()));
   }
 
   private void drop() throws SQLException {
-    SchemaObjects.run(connection, "DROP SCHEMA IF EXISTS " + BESIDE + " CASCADE");
+    SchemaObjects.run(connection, "DROP SCHEMA IF EXISTS " + BookTable.quoted(beside) + " CASCADE");
   }
 
   @Override
