@@ -18,6 +18,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.util.List;
 import java.util.UUID;
+import org.barreltally.errands.Errand;
 import org.barreltally.errands.ErrandKind;
 import org.barreltally.errands.Errands;
 import org.barreltally.errands.Why;
@@ -81,9 +82,11 @@ public class ErrandPages implements MenuEntry {
   @Path("/{id}")
   @Operation(hidden = true)
   public Response one(@PathParam("id") UUID id) {
-    ErrandView errand = api.one(id);
-    boolean open = errands.at(id).isOpen();
-    Response.ResponseBuilder page = Response.ok(Templates.one(errand, open, errand.problem()));
+    // read once: what the page says and whether it looks again are of one moment
+    Errand errand = errands.at(id);
+    boolean open = errand.isOpen();
+    Response.ResponseBuilder page =
+        Response.ok(Templates.one(ErrandView.of(errand), open, errand.problem()));
     return open ? page.header("Refresh", SECONDS_BETWEEN_LOOKS).build() : page.build();
   }
 
