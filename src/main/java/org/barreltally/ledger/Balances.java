@@ -46,6 +46,14 @@ public class Balances {
   }
 
   /**
+   * To be called before a posting by whoever writes rows beside it that refer to its items, so that
+   * nobody who locks their lots waits in a ring with it.
+   */
+  public void beforeNaming(Collection<Item> jars) {
+    locks.share(jars);
+  }
+
+  /**
    * Locks jars at a place as {@link #locked} does, and refuses what does not stand there.
    *
    * @throws NotThatMuchThere if fewer of an item stand there than are asked for

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.barreltally.ledger.Balances;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Item;
 import org.barreltally.ledger.Ledger;
@@ -22,13 +23,21 @@ import org.barreltally.settings.FarmSettings;
 public class SaleEntry {
 
   private final FarmSettings settings;
+  private final Balances balances;
   private final Ledger ledger;
   private final Prices prices;
   private final SaleBook book;
   private final Days days;
 
-  SaleEntry(FarmSettings settings, Ledger ledger, Prices prices, SaleBook book, Days days) {
+  SaleEntry(
+      FarmSettings settings,
+      Balances balances,
+      Ledger ledger,
+      Prices prices,
+      SaleBook book,
+      Days days) {
     this.settings = settings;
+    this.balances = balances;
     this.ledger = ledger;
     this.prices = prices;
     this.book = book;
@@ -69,6 +78,7 @@ public class SaleEntry {
     Prices.Day pricing = prices.at(stall, currency);
     Instant now = days.now();
     List<Sale> priced = drafts.stream().map(d -> priced(stall, d, pricing, now, currency)).toList();
+    balances.beforeNaming(drafts.stream().flatMap(draft -> draft.jars().stream()).toList());
     List<UUID> movements =
         ledger.post(drafts.stream().map(draft -> movement(stall.place(), draft)).toList());
     List<SaleRow> rows = new ArrayList<>();

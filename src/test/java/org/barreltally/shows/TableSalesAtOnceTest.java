@@ -123,6 +123,37 @@ class TableSalesAtOnceTest {
                 + "'"));
   }
 
+  /**
+   * Who packs out locks the lot and then what stands; who sells must not wait the other way round.
+   */
+  @Test
+  void a_lot_sells_at_the_table_while_more_of_it_is_packed_out() throws Exception {
+    int each = 40;
+    String size = newSize();
+    String lot = shelf.lotWith(2000, size);
+    String show = priced(size, "");
+    packOut(show, line(size, lot, 1000)).statusCode(201);
+    List<Callable<Integer>> hands = new ArrayList<>();
+    for (int n = 0; n < 6 * each; n++) {
+      hands.add(
+          () ->
+              tell(show, sale(UUID.randomUUID().toString(), size, lot, 1, cash(15)))
+                  .extract()
+                  .statusCode());
+      hands.add(() -> packOut(show, line(size, lot, 1)).extract().statusCode());
+    }
+    ExecutorService threads = Executors.newFixedThreadPool(12);
+    List<Integer> statuses = new ArrayList<>();
+    for (Future<Integer> done : threads.invokeAll(hands)) {
+      statuses.add(done.get());
+    }
+    threads.shutdown();
+    assertEquals(
+        2 * 6 * each, Collections.frequency(statuses, 201), "nobody is told to come again");
+    assertEquals(1000, onTable(rows, show, size), "as many came as went");
+    assertEquals(1000 - 6 * each, shelf.standing("cool-room", lot, size));
+  }
+
   /** Tells sales partly one by one, partly in small batches; answers what became of each. */
   private static List<String> tellAll(String show, List<String> sales) {
     List<String> results = new ArrayList<>();

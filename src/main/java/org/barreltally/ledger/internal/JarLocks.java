@@ -17,6 +17,9 @@ public class JarLocks {
   private static final String ITEMS =
       "SELECT id FROM items WHERE lot IN (:lots) AND container IS NOT NULL ORDER BY id FOR UPDATE";
 
+  private static final String NAMED =
+      "SELECT id FROM items WHERE id IN (:items) ORDER BY id FOR KEY SHARE";
+
   private static final String ROWS =
       """
       INSERT INTO balances (place, item, amount, seq, below_zero, container)
@@ -75,6 +78,17 @@ public class JarLocks {
         .executeUpdate();
     lock(BALANCES, lots);
     pools(lots, null);
+  }
+
+  /**
+   * Lets rows that refer to some items be written after a posting: who locks their lots waits until
+   * then, and who locked them is waited for now, not while balances are locked already.
+   */
+  public void share(Collection<Item> jars) {
+    entities
+        .createNativeQuery(NAMED)
+        .setParameter("items", jars.stream().map(Item::id).distinct().toList())
+        .getResultList();
   }
 
   private void lock(String sql, Collection<String> lots) {

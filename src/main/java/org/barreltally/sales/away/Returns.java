@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.barreltally.containers.Containers;
 import org.barreltally.ledger.AfterPosting;
+import org.barreltally.ledger.Balances;
 import org.barreltally.ledger.CannotBeTakenBack;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Item;
@@ -45,6 +46,7 @@ public class Returns implements AfterPosting {
   private final Lots lots;
   private final Items items;
   private final Places places;
+  private final Balances balances;
   private final Ledger ledger;
   private final FarmSettings settings;
   private final Days days;
@@ -56,6 +58,7 @@ public class Returns implements AfterPosting {
       Lots lots,
       Items items,
       Places places,
+      Balances balances,
       Ledger ledger,
       FarmSettings settings,
       Days days) {
@@ -65,6 +68,7 @@ public class Returns implements AfterPosting {
     this.lots = lots;
     this.items = items;
     this.places = places;
+    this.balances = balances;
     this.ledger = ledger;
     this.settings = settings;
     this.days = days;
@@ -106,6 +110,7 @@ public class Returns implements AfterPosting {
     Movement.Builder movement = Movement.of(MovementKind.SALE_RETURN, at).because(said.reason());
     pieces.forEach(
         (item, count) -> movement.move(PlaceCode.CUSTOMER, TO_INSPECT, item.id(), count));
+    balances.beforeNaming(pieces.keySet());
     UUID posted = ledger.post(movement.build());
     return at(book.keep(saleId, posted, said.reason(), said.refund(), pieces));
   }
