@@ -77,6 +77,11 @@ enum Fault {
     @Override
     void strike(Program program, Path folder) {}
   },
+  /** The machine's clock jumps ahead and back, under program and database alike. */
+  CLOCK_JUMPS {
+    @Override
+    void strike(Program program, Path folder) {}
+  },
   /** Nothing breaks; requests are repeated and come in another order. */
   REPEATED {
     @Override

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Supplier;
 import org.barreltally.start.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,8 +32,15 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class FaultsIT {
 
-  private static final int ROUNDS = Integer.getInteger("barreltally.rounds", 8);
+  private static final int ROUNDS = Integer.getInteger("barreltally.rounds", Fault.values().length);
   private static final long SEED = Long.getLong("barreltally.seed", 1_126L);
+
+  /** One fault alone, where that is asked for by its name. */
+  private static final List<Fault> FAULTS =
+      Arrays.stream(Fault.values())
+          .filter(fault -> fault.name().matches(System.getProperty("barreltally.fault", ".*")))
+          .toList();
+
   private static final String PASSWORD = "whatever breaks";
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final int ASKERS = 6;
@@ -48,6 +57,7 @@ class FaultsIT {
   private final Map<Fault, Integer> rounds = new EnumMap<>(Fault.class);
   private final List<Long> readyMillis = new ArrayList<>();
   private Path folder;
+  private JumpingClock clock;
   private Program program;
   private Asker asker;
 
@@ -59,20 +69,36 @@ class FaultsIT {
     }
     long acknowledged = all.stream().filter(Wish::isAcknowledged).count();
     System.out.printf(
-        "rounds %s; %d requests asked, %d acknowledged; starts again took %s ms%n",
-        rounds, all.size(), acknowledged, readyMillis);
+        "rounds %s; %d requests asked, %d acknowledged, refused %s; starts again took %s ms%n",
+        rounds, all.size(), acknowledged, refused(), readyMillis);
     assertTrue(acknowledged > 10L * ROUNDS, "there was a load: " + acknowledged);
+  }
+
+  /** How many were refused by which rule. */
+  private Map<String, Long> refused() throws Exception {
+    Map<String, Long> refused = new java.util.TreeMap<>();
+    for (Wish wish : all) {
+      if (!wish.isAcknowledged()) {
+        refused.merge(JSON.readTree(wish.answer).path("code").asText(), 1L, Long::sum);
+      }
+    }
+    return refused;
   }
 
   private void book(int from, int to) throws Exception {
     folder = Files.createDirectories(parent.resolve("book" + from));
     job = new Job();
+    clock = new JumpingClock(parent);
     ofBook = new ArrayList<>();
     try (SmallDisk disk = new SmallDisk(folder)) {
-      List<Fault> faults = new ArrayList<>(List.of(Fault.values()));
+      List<Fault> faults = new ArrayList<>(FAULTS);
       if (!disk.isThere()) {
         System.out.println("no small disk can be mounted here, so none is filled");
         faults.remove(Fault.DISK_FULL);
+      }
+      if (!clock.isThere()) {
+        System.out.println("libfaketime is not installed here, so no clock jumps");
+        faults.remove(Fault.CLOCK_JUMPS);
       }
       rounds(faults, from, to);
     }
@@ -80,7 +106,7 @@ class FaultsIT {
   }
 
   private void rounds(List<Fault> faults, int from, int to) throws Exception {
-    start(0);
+    start(0, Map.of());
     int port = program.port();
     asker = new Asker(PASSWORD, port);
     try {
@@ -88,6 +114,11 @@ class FaultsIT {
       for (int round = from; round < to; round++) {
         Fault fault = faults.get(round % faults.size());
         rounds.merge(fault, 1, Integer::sum);
+        if (fault == Fault.CLOCK_JUMPS) {
+          program.stop();
+          program.close();
+          start(port, clock.settings());
+        }
         round(fault, SEED + round, port);
       }
     } finally {
@@ -95,9 +126,10 @@ class FaultsIT {
     }
   }
 
-  private void start(int port) throws Exception {
+  private void start(int port, Map<String, String> more) throws Exception {
     long begun = System.nanoTime();
     Map<String, String> settings = new java.util.HashMap<>(Program.ownBook(folder, PASSWORD));
+    settings.putAll(more);
     if (port != 0) {
       settings.put("PORT", Integer.toString(port));
     }
@@ -112,8 +144,11 @@ class FaultsIT {
     ConcurrentLinkedQueue<Wish> asked = new ConcurrentLinkedQueue<>();
     try (Cutter cutter = fault == Fault.CUT ? new Cutter(port, seed) : null) {
       asker.at(cutter == null ? port : cutter.port());
-      List<Thread> askers = askers(random, asked);
+      List<Thread> askers = askers(random, asked, fault);
       Thread.sleep(100 + random.nextInt(500));
+      if (fault == Fault.CLOCK_JUMPS) {
+        clock.jumps(random);
+      }
       fault.strike(program, folder);
       for (Thread each : askers) {
         each.join();
@@ -121,9 +156,13 @@ class FaultsIT {
     }
     asker.at(port);
     fault.mend(folder);
+    if (fault == Fault.CLOCK_JUMPS) {
+      clock.jump(Duration.ZERO);
+      assertTrue(recordedAtOddTimes() > 0, "the clock jumped, and that was written down");
+    }
     if (!program.isAlive()) {
       program.close();
-      start(port);
+      start(port, Map.of());
     }
     List<Wish> wishes = new ArrayList<>(asked);
     ofBook.addAll(wishes);
@@ -132,9 +171,10 @@ class FaultsIT {
     compare(where);
   }
 
-  private List<Thread> askers(Random random, ConcurrentLinkedQueue<Wish> asked) {
+  private List<Thread> askers(Random random, ConcurrentLinkedQueue<Wish> asked, Fault fault) {
     List<Thread> askers = new ArrayList<>();
-    long end = System.nanoTime() + ROUND.toNanos();
+    Duration round = fault == Fault.CLOCK_JUMPS ? JumpingClock.ROUND : ROUND;
+    long end = System.nanoTime() + round.toNanos();
     for (int n = 0; n < ASKERS; n++) {
       Random own = new Random(random.nextLong());
       Thread thread =
@@ -172,7 +212,7 @@ class FaultsIT {
         Thread.sleep(100);
         again = asker.post(wish);
       }
-      assertTrue(again != null && again.statusCode() < 500, where + " never answered " + wish.path);
+      assertTrue(again != null && again.statusCode() < 500, unanswered(where, wish, again));
       if (wish.isAcknowledged()) {
         assertEquals(wish.answer, again.body(), where + " " + wish.path);
         assertEquals(201, again.statusCode(), where);
@@ -182,6 +222,17 @@ class FaultsIT {
       }
       job.settled(wish);
     }
+  }
+
+  private Supplier<String> unanswered(String where, Wish wish, HttpResponse<String> last) {
+    return () ->
+        "%s: %s was never answered, at last %s; the program says %s %s"
+            .formatted(
+                where,
+                wish.path,
+                last == null ? "nothing" : last.statusCode() + " " + last.body(),
+                program.output(),
+                program.errors());
   }
 
   /** The book beside a model that only counts what was acknowledged. */
@@ -206,10 +257,29 @@ class FaultsIT {
     assertEquals(model.runs(), lots.size(), where + ": runs");
     assertEquals(model.barrels(), barrels.keySet(), where + ": barrels");
     assertEquals(model.orders(), items("/api/gift-orders?limit=500").size(), where + ": orders");
+    assertEquals(
+        model.owed(),
+        JSON.readTree(asker.get(job.statement())).at("/balance/amount").asDouble(),
+        1e-9,
+        where + ": the shop owes");
+    assertEquals(
+        "0",
+        Program.asked(
+            folder, "SELECT deadlocks FROM pg_stat_database WHERE datname = current_database()"),
+        where + ": nobody waited in a ring");
     JsonNode invariants = JSON.readTree(asker.get("/api/ledger/invariants"));
     for (JsonNode rule : invariants.get("items")) {
       assertEquals(0, rule.get("violations").size(), where + " " + rule);
     }
+  }
+
+  /** How many movements say that they were written down more than half an hour off. */
+  private int recordedAtOddTimes() throws Exception {
+    return Integer.parseInt(
+        Program.asked(
+            folder,
+            "SELECT count(*) FROM movements WHERE abs(extract(epoch FROM recorded_at) - %d) > 1800"
+                .formatted(System.currentTimeMillis() / 1000)));
   }
 
   private List<JsonNode> items(String path) throws Exception {

@@ -68,11 +68,45 @@ final class Job {
       {"lines": [{"container": "PT", "lot": "%s", "count": %d}], "float": {"amount": 100, "currency": "USD"}}
       """;
 
-  private static final int ON_THE_TABLE = 2_400;
+  private static final String PRICES =
+      """
+      {"name": "Shops", "audience": "wholesale", "validFrom": "2020-01-01",
+       "lines": [{"container": "PT", "price": {"amount": 15, "currency": "USD"}}]}
+      """;
+
+  private static final String SHOP =
+      """
+      {"name": "%s", "commissionPercent": 40, "priceList": "%s"}
+      """;
+
+  private static final String SHELF =
+      """
+      {"on": "2026-%s", "lines": [{"container": "PT", "lot": "%s", "count": %d}]}
+      """;
+
+  private static final String PAYMENT =
+      """
+      {"on": "2026-09-25", "amount": {"amount": 1, "currency": "USD"}}
+      """;
+
+  private static final int ON_THE_TABLE = 2_300;
+  static final int ON_THE_SHELF = 100;
+
+  /** Jars that every count finds on the shop's shelf; 60 are sold then. */
+  private static final int LEFT_ON_SHELF = 40;
+
+  /** What the shop owes for them: 60 x $15 less 40 %. */
+  static final int OWED = 540;
 
   private String show;
   private String table;
   private String onTable;
+
+  /** Whose shelf is counted, and who pays. */
+  private String shop;
+
+  /** Where jars of all lots are brought. */
+  private String other;
 
   private final AtomicInteger tags = new AtomicInteger();
   private final List<String> barrels = Collections.synchronizedList(new ArrayList<>());
@@ -93,8 +127,9 @@ final class Job {
         new Wish(
             Wish.Kind.CAN,
             "/api/canning/runs",
-            RUN.formatted("F-0", ON_THE_TABLE).replace("\"value\": 30", "\"value\": 3400"),
-            ON_THE_TABLE,
+            RUN.formatted("F-0", ON_THE_TABLE + ON_THE_SHELF)
+                .replace("\"value\": 30", "\"value\": 3400"),
+            ON_THE_TABLE + ON_THE_SHELF,
             "");
     asker.send(run);
     onTable = JSON.readTree(run.answer).get("lot").asText();
@@ -109,11 +144,41 @@ final class Job {
             ON_THE_TABLE,
             table);
     asker.send(pack);
-    return List.of(barrel, run, pack);
+    String prices = JSON.readTree(asker.make("/api/price-lists", PRICES)).get("id").asText();
+    shop = opened(asker, "Quillback Store", prices);
+    other = opened(asker, "Thornwick Pantry", prices);
+    Wish bring = toShop(shop, Wish.Kind.BRING, "/deliveries", onTable, ON_THE_SHELF);
+    asker.send(bring);
+    return List.of(barrel, run, pack, bring);
+  }
+
+  private static String opened(Asker asker, String name, String prices) throws Exception {
+    return JSON.readTree(asker.make("/api/shops", SHOP.formatted(name, prices)))
+        .get("code")
+        .asText();
+  }
+
+  private static Wish toShop(String shop, Wish.Kind kind, String path, String lot, int count) {
+    String on = kind == Wish.Kind.BRING ? "08-01" : "09-20";
+    return new Wish(
+        kind, "/api/shops/" + shop + path, SHELF.formatted(on, lot, count), count, "shop-" + shop);
+  }
+
+  /** Where what the shop owes is read. */
+  String statement() {
+    return "/api/shops/" + shop + "/statement";
   }
 
   Wish next(Random random) {
-    int what = random.nextInt(14);
+    int what = random.nextInt(17);
+    if (what == 16) {
+      return random.nextInt(4) == 0
+          ? toShop(shop, Wish.Kind.COUNT, "/counts", onTable, LEFT_ON_SHELF)
+          : new Wish(Wish.Kind.PAY, "/api/shops/" + shop + "/payments", PAYMENT, 1, "");
+    }
+    if (what >= 14 && !lots.isEmpty()) {
+      return toShop(other, Wish.Kind.BRING, "/deliveries", one(lots, random), 1);
+    }
     if (what >= 13) {
       String order = ORDER.formatted(1 + random.nextInt(90));
       return new Wish(Wish.Kind.ORDER, "/api/gift-orders", order, 1, "");

@@ -12,14 +12,17 @@ import java.util.TreeSet;
  * @param jars by own place, none of zero
  * @param barrels the tags
  * @param orders gift orders
+ * @param owed dollars that the shop owes
  */
-record Model(Map<String, Long> jars, int runs, Set<String> barrels, int orders) {
+record Model(Map<String, Long> jars, int runs, Set<String> barrels, int orders, int owed) {
 
   static Model of(List<Wish> wishes) {
     Map<String, Long> jars = new TreeMap<>();
     Set<String> barrels = new TreeSet<>();
     int runs = 0;
     int orders = 0;
+    int paid = 0;
+    boolean counted = false;
     for (Wish wish : wishes) {
       if (wish.isAcknowledged()) {
         switch (wish.kind) {
@@ -39,10 +42,22 @@ record Model(Map<String, Long> jars, int runs, Set<String> barrels, int orders) 
           }
           case SELL -> jars.merge(wish.about, -wish.count, Long::sum);
           case ORDER -> orders++;
+          case BRING -> {
+            jars.merge("cool-room", -wish.count, Long::sum);
+            jars.merge(wish.about, wish.count, Long::sum);
+          }
+          case COUNT -> {
+            // every count finds the same, so the first alone takes away what was sold
+            if (!counted) {
+              jars.merge(wish.about, wish.count - Job.ON_THE_SHELF, Long::sum);
+            }
+            counted = true;
+          }
+          case PAY -> paid++;
         }
       }
     }
     jars.values().removeIf(count -> count == 0);
-    return new Model(jars, runs, barrels, orders);
+    return new Model(jars, runs, barrels, orders, (counted ? Job.OWED : 0) - paid);
   }
 }

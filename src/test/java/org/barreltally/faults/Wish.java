@@ -22,7 +22,13 @@ final class Wish {
     /** Jars sold there. */
     SELL,
     /** A gift order taken; counted as one. */
-    ORDER
+    ORDER,
+    /** Jars brought to a shop. */
+    BRING,
+    /** A shop's shelf counted; always the same number. */
+    COUNT,
+    /** Dollars that a shop pays. */
+    PAY
   }
 
   final UUID id = UUID.randomUUID();
