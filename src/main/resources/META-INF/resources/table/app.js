@@ -44,10 +44,13 @@ async function refresh() {
   const at = shownNow();
   const { waiting } = await store.counts();
   if (!waiting && navigator.onLine && !basket.rowsInHand().length) {
+    const before = JSON.stringify(basket.sheetNow());
     const fault = await fetchShow(basket.sheetNow().id);
     if (!fault && at === shownNow()) {
       await basket.takeSheet();
-      await showTable(menu, at);
+      if (JSON.stringify(basket.sheetNow()) !== before) {
+        await showTable(menu, at);
+      }
     }
   }
 }

@@ -50,6 +50,15 @@ export function screen(...children) {
   window.scrollTo(0, 0);
 }
 
+let down = false;
+addEventListener('pointerdown', () => (down = true), true);
+for (const over of ['pointerup', 'pointercancel']) {
+  addEventListener(over, () => setTimeout(() => (down = false)), true);
+}
+
+/** Whether a finger is on the screen: what is drawn anew under it would swallow the tap. */
+export const pressed = () => down;
+
 export const say = (words) => (document.getElementById('said').textContent = words);
 
 /** A form that is told by its button; what is wrong stands at its top. */

@@ -2,7 +2,7 @@
 
 import * as basket from './basket.js';
 import * as clock from './clock.js';
-import { button, choice, field, form, h, say as announce, screen, shownNow, valueOf } from './dom.js';
+import { button, choice, field, form, h, pressed, say as announce, screen, shownNow, valueOf } from './dom.js';
 import { record, takeBack } from './entries.js';
 import * as money from './money.js';
 import { send } from './sending.js';
@@ -32,10 +32,10 @@ const left = (row) =>
 
 export const rowWords = (row) => row.size + (row.grade ? ' · ' + grade(row.grade) : '');
 
-/** @param over the screen it may take the place of; without it, any */
+/** @param over the screen it may take the place of, while no finger is on it; without it, any */
 export async function showTable(others, over) {
   await reckonAway(basket.sheetNow());
-  if (over === undefined || over === shownNow()) {
+  if (over === undefined || (over === shownNow() && !pressed())) {
     draw(others);
   }
 }

@@ -214,7 +214,7 @@ class TableBrowserTest {
       phone.tap("Note it").notSent(1);
       String kept = everythingKept(phone.page());
       assertFalse(kept.contains("btl_"), "the token lies open");
-      assertFalse(kept.contains("Quince") || kept.contains("0142"), "a name lies open");
+      assertFalse(kept.contains("Quince") || kept.contains("555 0142"), "a name lies open");
 
       phone.hasSignal();
       phone.notSent(0);
