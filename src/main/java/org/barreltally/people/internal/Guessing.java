@@ -1,6 +1,7 @@
 package org.barreltally.people.internal;
 
 import com.nulabinc.zxcvbn.Zxcvbn;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -16,6 +17,19 @@ public final class Guessing {
   /** What follows makes it only better, and would take long to look at. */
   private static final int LOOKED_AT_MAX = 64;
 
+  /** What anybody would try at a tool of this name and trade. */
+  private static final List<String> OF_THE_TRADE =
+      List.of(
+          "barreltally",
+          "maplesyrup",
+          "maple syrup",
+          "maple",
+          "syrup",
+          "sugarhouse",
+          "sugarbush",
+          "sugarmaker",
+          "boiling");
+
   private Guessing() {}
 
   /**
@@ -25,6 +39,8 @@ public final class Guessing {
    */
   public static boolean isEasy(String password, List<String> known) {
     int end = Math.min(LOOKED_AT_MAX, password.length());
-    return new Zxcvbn().measure(password.substring(0, end), known).getScore() < SCORE_MIN;
+    List<String> tried = new ArrayList<>(known);
+    tried.addAll(OF_THE_TRADE);
+    return new Zxcvbn().measure(password.substring(0, end), tried).getScore() < SCORE_MIN;
   }
 }

@@ -25,7 +25,7 @@ class BrowserHeaders {
   private static final String CONTENT_POLICY =
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self';"
           + " connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self';"
-          + " base-uri 'none'; frame-ancestors 'none'";
+          + " object-src 'none'; base-uri 'none'; frame-ancestors 'none'";
 
   private static final Map<String, String> HEADERS =
       Map.of(

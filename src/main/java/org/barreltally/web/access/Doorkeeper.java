@@ -22,6 +22,7 @@ import org.barreltally.people.TooManyAttempts;
 import org.barreltally.web.problem.Problem;
 import org.barreltally.web.problem.ProblemAnswer;
 import org.barreltally.web.problem.Problems;
+import org.jboss.logging.Logger;
 
 /**
  * Asks at each door for what is due there. Without it a machine gets a problem document that says
@@ -30,6 +31,8 @@ import org.barreltally.web.problem.Problems;
  */
 @ApplicationScoped
 class Doorkeeper implements HttpAuthenticationMechanism {
+
+  private static final Logger LOG = Logger.getLogger(Doorkeeper.class);
 
   private static final String FAILURE = Doorkeeper.class.getName() + ".failure";
   private static final String CHALLENGE =
@@ -84,6 +87,9 @@ class Doorkeeper implements HttpAuthenticationMechanism {
     if (identity.getPrincipal() instanceof Person person
         && person.scope() == TokenScope.TABLE
         && !TableDoor.leadsTo(context.request().method().name(), context.normalizedPath())) {
+      LOG.infof(
+          "Refused by a phone's token: %s asked %s %s",
+          person.id(), context.request().method(), context.request().path());
       context.put(FAILURE, new TokenTooNarrow());
       throw new AuthenticationFailedException();
     }

@@ -13,9 +13,10 @@ final class SessionCookie {
 
   /**
    * Over HTTPS it has a name of its own: browsers keep cookies of one machine together whatever the
-   * port, and let none that came over HTTP take the place of one from HTTPS (RFC 6265bis, 5.7).
+   * port, and let none that came over HTTP, or for other hosts as well, have a name that begins so
+   * (RFC 6265bis, 4.1.3.2).
    */
-  static final String NAME_HTTPS = "barreltally-session-https";
+  static final String NAME_HTTPS = "__Host-barreltally-session";
 
   static String name(boolean https) {
     return https ? NAME_HTTPS : NAME;

@@ -5,11 +5,13 @@ import jakarta.ws.rs.container.ContainerRequestContext;
 import java.util.Set;
 import org.barreltally.people.CurrentUser;
 import org.barreltally.people.Role;
+import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 
 /** Lets each role change what is its part; everyone reads, and sees to their own sign-in. */
 class WritePermission {
 
+  private static final Logger LOG = Logger.getLogger(WritePermission.class);
   private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
   private static final Set<String> OWN_AFFAIRS =
       Set.of(
@@ -36,6 +38,8 @@ class WritePermission {
         || RoleRules.mayChange(role(), path)) {
       return;
     }
+    LOG.infof(
+        "Refused by role: %s (%s) asked %s %s", user.id(), user.role(), request.getMethod(), path);
     if (!user.mayWrite()) {
       throw new ReadingOnly(user.role());
     }

@@ -19,13 +19,13 @@ class GuessingTest {
     "abcdefghijkl, true",
     "marlamarla12, true",
     "barreltally1, true",
+    "maplesyrup26, true",
     "20 03 2026 20, true",
     "kettle moss ferry tin, false",
     "7f3kd-0q2zn-vx9ht-c5mwa, false",
     "what somebody chose, false",
   })
   void what_would_be_tried_first_is_easy(String password, boolean easy) {
-    assertEquals(
-        easy, Guessing.isEasy(password, List.of("marla", "quince", "barreltally")), password);
+    assertEquals(easy, Guessing.isEasy(password, List.of("marla", "quince")), password);
   }
 }
