@@ -21,6 +21,19 @@ public final class ApplicationProperties {
     return properties;
   }
 
+  /**
+   * What is otherwise where the database only reads: nothing is migrated, played or saved on a
+   * schedule, and the tables must be those of this version.
+   */
+  static Map<String, String> ofStandby() {
+    return Map.of(
+        "barreltally.reading-copy", "true",
+        "barreltally.demo", "false",
+        "barreltally.backups.every-hours", "0",
+        "quarkus.flyway.migrate-at-start", "false",
+        "quarkus.flyway.validate-at-start", "true");
+  }
+
   /** The rest of the settings; {@code barreltally.data} says for people where the data lies. */
   static Map<String, String> of(Settings settings) {
     Map<String, String> properties = new LinkedHashMap<>();

@@ -1,7 +1,9 @@
 package org.barreltally.start;
 
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Properties;
 import javax.sql.DataSource;
 import org.barreltally.keeping.OwnedDatabase;
@@ -24,6 +26,21 @@ public record DatabaseLogin(String jdbcUrl, String database, String user, String
   /** The same database under another role. */
   DatabaseLogin as(String otherUser, String otherPassword) {
     return new DatabaseLogin(jdbcUrl, database, otherUser, otherPassword);
+  }
+
+  /**
+   * Whether the server follows another one and only reads.
+   *
+   * @throws CannotStart when it cannot be reached
+   */
+  boolean isStandby() {
+    try (Connection connection = connect();
+        Statement statement = connection.createStatement();
+        ResultSet answer = statement.executeQuery("SELECT pg_is_in_recovery()")) {
+      return answer.next() && answer.getBoolean(1);
+    } catch (SQLException e) {
+      throw DatabaseFault.sentence(this, e);
+    }
   }
 
   /** The schema of the book: the address's option {@code currentSchema}, or {@code public}. */

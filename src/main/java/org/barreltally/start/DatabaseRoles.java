@@ -89,6 +89,26 @@ public final class DatabaseRoles {
     return application;
   }
 
+  /**
+   * The application role of a standby, which has the roles of the server that it follows.
+   *
+   * @throws CannotStart when the server cannot be reached or does not know the role yet
+   */
+  public DatabaseLogin ofStandby() {
+    DatabaseLogin application = application();
+    try (Connection connection = owner.connect()) {
+      if (!canSignIn(application)) {
+        throw new CannotStart(
+            "The standby at %s does not know the role %s yet; start a copy on the server that it follows first, and wait until the standby has caught up."
+                .formatted(owner.address(), application.user()));
+      }
+      refuseTooMuchPower(connection, application);
+    } catch (SQLException e) {
+      throw DatabaseFault.sentence(owner, e);
+    }
+    return application;
+  }
+
   private static boolean canSignIn(DatabaseLogin application) throws SQLException {
     try (Connection connection = application.connect();
         PreparedStatement query =

@@ -18,6 +18,7 @@ final class Run {
   private final CountDownLatch applicationEnded = new CountDownLatch(1);
   private volatile boolean stopping;
   private boolean applicationStarted;
+  private boolean standby;
   private EmbeddedServer server;
   private int exit;
 
@@ -31,6 +32,9 @@ final class Run {
       Settings settings = Settings.from(environment);
       prepare(settings);
       ApplicationProperties.of(settings).forEach(System::setProperty);
+      if (standby) {
+        ApplicationProperties.ofStandby().forEach(System::setProperty);
+      }
       Tls.prepare(settings.tls(), settings.data()).forEach(System::setProperty);
       serve(settings, arguments);
     } catch (CannotStart e) {
@@ -52,7 +56,9 @@ final class Run {
       takeOver(embedded);
       owner = embedded.start();
     }
-    DatabaseLogin application = new DatabaseRoles(owner).ensure();
+    DatabaseRoles roles = new DatabaseRoles(owner);
+    standby = settings.outside().isPresent() && owner.isStandby();
+    DatabaseLogin application = standby ? roles.ofStandby() : roles.ensure();
     ApplicationProperties.database(owner, application).forEach(System::setProperty);
   }
 

@@ -48,7 +48,7 @@ public class EntranceRows {
             token,
             address,
             at)
-        .run();
+        .note();
   }
 
   public List<EntranceLog.Entry> newest(

@@ -69,7 +69,7 @@ public class Sessions {
             .first(row -> new Found(Users.person(row), row.getTimestamp("used_at").toInstant()));
     if (found.isPresent() && found.get().usedAt().isBefore(now.minus(NOTED_EVERY))) {
       new Statement(database, "update sessions set used_at = ? where secret_hash = ?", now, hash)
-          .run();
+          .note();
     }
     return found.map(Found::person);
   }

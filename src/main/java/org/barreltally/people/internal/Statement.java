@@ -14,6 +14,9 @@ import javax.sql.DataSource;
 /** One SQL statement with bound values, run in the transaction at hand or in one of its own. */
 record Statement(DataSource database, String sql, Object... values) {
 
+  /** SQLState read_only_sql_transaction (PostgreSQL documentation, appendix A). */
+  private static final String ONLY_READS = "25006";
+
   /** Reads one row. */
   interface Row<T> {
     T read(ResultSet row) throws SQLException;
@@ -44,6 +47,21 @@ record Statement(DataSource database, String sql, Object... values) {
       return statement.executeUpdate();
     } catch (SQLException e) {
       throw new IllegalStateException("the database did not take a change about people", e);
+    }
+  }
+
+  /**
+   * Writes down what is good to know and not needed, such as when something was last used: a
+   * database that only reads, a standby, takes none of it and nobody is told.
+   */
+  void note() {
+    try (Connection connection = database.getConnection();
+        PreparedStatement statement = prepare(connection)) {
+      statement.executeUpdate();
+    } catch (SQLException e) {
+      if (!ONLY_READS.equals(e.getSQLState())) {
+        throw new IllegalStateException("the database did not take a note about people", e);
+      }
     }
   }
 

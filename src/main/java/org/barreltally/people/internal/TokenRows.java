@@ -109,7 +109,7 @@ public class TokenRows {
             today,
             id,
             today)
-        .run();
+        .note();
   }
 
   private static AccessToken token(ResultSet row) throws SQLException {

@@ -36,6 +36,10 @@ final class DatabaseProblems {
       LOG.debug("text that cannot be stored", thrown);
       return Optional.of(badCharacter());
     }
+    if (state.equals("25006")) {
+      LOG.warnf(thrown, "Somebody who read would have written on a standby");
+      return Optional.of(ReadingCopy.problem());
+    }
     return Optional.empty();
   }
 
