@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.barreltally.books.Books;
+import org.barreltally.books.OfEachBook;
 import org.barreltally.containers.internal.ContainerRow;
 import org.barreltally.containers.internal.ContainerRows;
 import org.hibernate.exception.ConstraintViolationException;
@@ -22,11 +24,12 @@ public class Containers {
   private final EntityManager entities;
 
   /** A size never changes once it is stored, so it is read once. */
-  private final Map<String, Container> seen = new ConcurrentHashMap<>();
+  private final OfEachBook<Map<String, Container>> seen;
 
-  Containers(ContainerRows rows, EntityManager entities) {
+  Containers(ContainerRows rows, EntityManager entities, Books books) {
     this.rows = rows;
     this.entities = entities;
+    this.seen = books.keeping(ConcurrentHashMap::new);
   }
 
   @Transactional
@@ -34,12 +37,12 @@ public class Containers {
     if (code == null) {
       return Optional.empty();
     }
-    Container known = seen.get(code);
+    Container known = seen.here().get(code);
     if (known != null) {
       return Optional.of(known);
     }
     Optional<Container> found = rows.findByIdOptional(code).map(ContainerRow::asContainer);
-    found.ifPresent(container -> seen.put(code, container));
+    found.ifPresent(container -> seen.here().put(code, container));
     return found;
   }
 

@@ -9,6 +9,10 @@ import java.time.Instant;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
+import org.barreltally.books.Book;
+import org.barreltally.books.Books;
+import org.barreltally.books.OfEachBook;
 import org.barreltally.refusal.Refusal;
 import org.jboss.logging.Logger;
 
@@ -26,11 +30,14 @@ public class BackupSchedule {
   private final Backups backups;
   private final KeepingSettings settings;
   private final Clock clock;
+  private final Books books;
+  private final OfEachBook<AtomicReference<String>> lastTrouble;
   private ScheduledExecutorService looking;
-  private String lastTrouble = "";
 
   /** For these backups, as often as set. */
-  public BackupSchedule(Backups backups, KeepingSettings settings, Clock clock) {
+  public BackupSchedule(Backups backups, KeepingSettings settings, Books books, Clock clock) {
+    this.books = books;
+    this.lastTrouble = books.keeping(() -> new AtomicReference<>(""));
     this.backups = backups;
     this.settings = settings;
     this.clock = clock;
@@ -58,30 +65,36 @@ public class BackupSchedule {
   }
 
   /**
-   * Makes a backup if one is due. Trouble is logged, once until it changes, and tried again at the
-   * next look; the start page tells when the last good one grows old.
+   * Makes a backup of each book for which one is due. Trouble is logged, once until it changes, and
+   * tried again at the next look; the start page tells when the last good one grows old.
    */
   public void look() {
+    books.each(this::look);
+  }
+
+  private void look(Book book) {
     try {
       if (isDue()) {
         Backup made = backups.make().backup();
-        LOG.infof("Backup %s made: %d rows, %d bytes", made.name(), made.rows(), made.bytes());
+        LOG.info(
+            book.before(
+                "Backup %s made: %d rows, %d bytes"
+                    .formatted(made.name(), made.rows(), made.bytes())));
       } else if (!backups.lastIsAtSecondPlace()) {
         backups.bringToSecondPlace();
       }
-      lastTrouble = "";
+      lastTrouble.here().set("");
     } catch (Refusal refused) {
-      tell(refused.getMessage());
+      tell(book.before(refused.getMessage()));
     } catch (RuntimeException defect) { // the schedule must go on
-      tell("The backup failed: " + defect);
+      tell(book.before("The backup failed: " + defect));
       LOG.debug("a backup failed", defect);
     }
   }
 
   private void tell(String trouble) {
-    if (!trouble.equals(lastTrouble)) {
+    if (!trouble.equals(lastTrouble.here().getAndSet(trouble))) {
       LOG.warn(trouble);
-      lastTrouble = trouble;
     }
   }
 

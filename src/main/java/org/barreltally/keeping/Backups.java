@@ -1,6 +1,7 @@
 package org.barreltally.keeping;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -12,14 +13,16 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.locks.ReentrantLock;
+import org.barreltally.books.Books;
+import org.barreltally.books.OfEachBook;
 import org.barreltally.keeping.internal.BackupFile;
 import org.barreltally.keeping.internal.BackupFolder;
+import org.barreltally.keeping.internal.BackupPlaces;
 import org.barreltally.keeping.internal.WholeFile;
 import org.barreltally.refusal.Refusal;
 import org.jboss.logging.Logger;
 
-/** The backups of this installation: makes them, keeps the newest, tells of them. */
+/** The backups of the book at hand: makes them, keeps the newest, tells of them. */
 @ApplicationScoped
 public class Backups {
 
@@ -29,19 +32,15 @@ public class Backups {
   private static final Duration UNFINISHED = Duration.ofDays(1);
 
   private final KeepingSettings settings;
-  private final Saving saving;
   private final Clock clock;
-  private final BackupFolder folder;
-  private final Optional<BackupFolder> secondPlace;
-  private final ReentrantLock making = new ReentrantLock();
+  private final OfEachBook<BackupPlaces> places;
 
-  /** Of the book in a database, kept as set. */
-  public Backups(OwnedDatabase database, KeepingSettings settings, Clock clock) {
+  /** Of the book at hand, kept as set. */
+  @Inject
+  public Backups(BookDatabases databases, KeepingSettings settings, Books books, Clock clock) {
     this.settings = settings;
-    this.saving = new Saving(database);
     this.clock = clock;
-    this.folder = new BackupFolder(settings.folder());
-    this.secondPlace = settings.secondPlace().map(BackupFolder::new);
+    this.places = books.keeping(() -> BackupPlaces.of(databases.here(), settings.of(books.here())));
   }
 
   /**
@@ -52,13 +51,15 @@ public class Backups {
    * @throws BackupNotWritten if the system does not let it be written
    */
   public Kept make() {
-    if (!making.tryLock()) {
+    BackupPlaces here = places.here();
+    if (!here.making().tryLock()) {
       throw new BackupUnderWay();
     }
+    BackupFolder folder = here.folder();
     try {
       Instant now = clock.instant();
       String name = BackupFolder.name(now);
-      Backup made = saving.save(folder.path(name), now);
+      Backup made = here.saving().save(folder.path(name), now);
       folder.confirm(name, made.sha256());
       folder.keepNewest(settings.keep(), now.minus(UNFINISHED));
       bringToSecondPlace();
@@ -68,7 +69,7 @@ public class Backups {
     } catch (SQLException e) {
       throw new IllegalStateException("the database failed during a backup", e);
     } finally {
-      making.unlock();
+      here.making().unlock();
     }
   }
 
@@ -77,19 +78,24 @@ public class Backups {
    * that cannot be done it is logged, and the start page tells.
    */
   void bringToSecondPlace() {
-    secondPlace.ifPresent(
-        second -> {
-          try {
-            for (String name : folder.names()) {
-              if (second.file(name).isEmpty()) {
-                second.copy(folder, name);
+    BackupFolder folder = places.here().folder();
+    places
+        .here()
+        .secondPlace()
+        .ifPresent(
+            second -> {
+              try {
+                for (String name : folder.names()) {
+                  if (second.file(name).isEmpty()) {
+                    second.copy(folder, name);
+                  }
+                }
+                second.keepNewest(settings.keep(), clock.instant().minus(UNFINISHED));
+              } catch (IOException e) {
+                LOG.warnf(
+                    "The second place has no copy of the last backup: %s", WholeFile.reason(e));
               }
-            }
-            second.keepNewest(settings.keep(), clock.instant().minus(UNFINISHED));
-          } catch (IOException e) {
-            LOG.warnf("The second place has no copy of the last backup: %s", WholeFile.reason(e));
-          }
-        });
+            });
   }
 
   /**
@@ -108,6 +114,7 @@ public class Backups {
   }
 
   private Optional<Kept> read(String name) {
+    BackupFolder folder = places.here().folder();
     Path path = folder.path(name);
     try (BackupFile file = BackupFile.open(path)) {
       return Optional.of(
@@ -122,7 +129,7 @@ public class Backups {
 
   /** Whether a backup lies at the second place, too; null where none is set. */
   private Boolean atSecondPlace(String name) {
-    return secondPlace.map(second -> second.file(name).isPresent()).orElse(null);
+    return places.here().secondPlace().map(second -> second.file(name).isPresent()).orElse(null);
   }
 
   /**
@@ -131,7 +138,7 @@ public class Backups {
    * @throws UnknownBackup if there is none of this name
    */
   public Path file(String name) {
-    return folder.file(name).orElseThrow(() -> new UnknownBackup(name));
+    return places.here().folder().file(name).orElseThrow(() -> new UnknownBackup(name));
   }
 
   /**
@@ -154,7 +161,7 @@ public class Backups {
 
   private List<String> names() {
     try {
-      return folder.names();
+      return places.here().folder().names();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

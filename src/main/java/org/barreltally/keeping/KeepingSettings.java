@@ -3,6 +3,7 @@ package org.barreltally.keeping;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
+import org.barreltally.books.Book;
 
 /**
  * Where backups go and how many are kept.
@@ -14,4 +15,17 @@ import java.util.Optional;
  * @param warnAfter how old the last one is when the start page says so
  */
 public record KeepingSettings(
-    Path folder, Optional<Path> secondPlace, Duration every, int keep, Duration warnAfter) {}
+    Path folder, Optional<Path> secondPlace, Duration every, int keep, Duration warnAfter) {
+
+  /** The same for one of several books, whose backups lie in folders of its name. */
+  KeepingSettings of(Book book) {
+    return book.name().isEmpty()
+        ? this
+        : new KeepingSettings(
+            folder.resolve(book.name()),
+            secondPlace.map(place -> place.resolve(book.name())),
+            every,
+            keep,
+            warnAfter);
+  }
+}

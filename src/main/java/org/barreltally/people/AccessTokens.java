@@ -10,6 +10,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.barreltally.books.Books;
+import org.barreltally.books.OfEachBook;
 import org.barreltally.people.internal.Remembered;
 import org.barreltally.people.internal.Secrets;
 import org.barreltally.people.internal.TokenRows;
@@ -37,11 +39,12 @@ public class AccessTokens {
   private final Secrets secrets;
   private final EntranceLog log;
   private final Clock clock;
-  private final Remembered<TokenRows.Usable> recent =
-      new Remembered<>(Duration.ofSeconds(30), Ticker.systemTicker());
+  private final OfEachBook<Remembered<TokenRows.Usable>> recent;
 
   @Inject
-  AccessTokens(TokenRows rows, Secrets secrets, EntranceLog log, Clock clock) {
+  AccessTokens(TokenRows rows, Secrets secrets, EntranceLog log, Clock clock, Books books) {
+    this.recent =
+        books.keeping(() -> new Remembered<>(Duration.ofSeconds(30), Ticker.systemTicker()));
     this.rows = rows;
     this.secrets = secrets;
     this.log = log;
@@ -95,7 +98,7 @@ public class AccessTokens {
       throw new UnknownToken(token);
     }
     log.keepToken(EntranceEvent.TOKEN_ENDED, user, token);
-    recent.forgetIf(usable -> usable.id().equals(token));
+    recent.here().forgetIf(usable -> usable.id().equals(token));
   }
 
   /** Revokes all tokens of somebody. */
@@ -107,12 +110,16 @@ public class AccessTokens {
 
   /** Looks somebody's tokens up anew from now on, as their role or place changed. */
   void forget(UUID user) {
-    recent.forgetIf(usable -> usable.person().id().equals(user));
+    recent.here().forgetIf(usable -> usable.person().id().equals(user));
   }
 
   /** Who this secret stood for a moment ago; costs microseconds. */
   public Optional<Person> recall(String secret) {
-    return recent.get(Secrets.hash(secret)).filter(this::inTime).map(TokenRows.Usable::person);
+    return recent
+        .here()
+        .get(Secrets.hash(secret))
+        .filter(this::inTime)
+        .map(TokenRows.Usable::person);
   }
 
   /** Who this secret stands for, empty if it is unknown, revoked or expired. */
@@ -121,6 +128,7 @@ public class AccessTokens {
       return Optional.empty();
     }
     return recent
+        .here()
         .get(Secrets.hash(secret), hash -> rows.use(hash, today()))
         .filter(this::inTime)
         .map(TokenRows.Usable::person);

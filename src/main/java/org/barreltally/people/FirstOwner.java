@@ -9,6 +9,7 @@ import jakarta.interceptor.Interceptor;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
+import org.barreltally.books.Books;
 import org.barreltally.people.internal.Secrets;
 import org.barreltally.people.internal.Users;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -31,6 +32,7 @@ public class FirstOwner {
   private final Passwords passwords;
   private final Secrets secrets;
   private final Clock clock;
+  private final Books books;
   private final Optional<String> chosen;
 
   @Inject
@@ -39,16 +41,18 @@ public class FirstOwner {
       Passwords passwords,
       Secrets secrets,
       Clock clock,
+      Books books,
       @ConfigProperty(name = "barreltally.owner-password") Optional<String> chosen) {
     this.users = users;
     this.passwords = passwords;
     this.secrets = secrets;
     this.clock = clock;
+    this.books = books;
     this.chosen = chosen;
   }
 
   void onStart(@Observes @Priority(Interceptor.Priority.LIBRARY_BEFORE) StartupEvent start) {
-    welcome().ifPresent(System.out::println);
+    books.each(book -> welcome().map(book::before).ifPresent(System.out::println));
   }
 
   /** Makes the owner if there is no user yet; gives the line to print, if there is one. */

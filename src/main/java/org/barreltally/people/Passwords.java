@@ -12,6 +12,8 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import org.barreltally.books.Books;
+import org.barreltally.books.OfEachBook;
 import org.barreltally.people.internal.Attempts;
 import org.barreltally.people.internal.Guessing;
 import org.barreltally.people.internal.NetworkAddress;
@@ -57,21 +59,30 @@ public class Passwords {
   private final Sessions sessions;
   private final RecentPasswords recent;
   private final EntranceLog log;
-  private final Attempts attempts =
-      new Attempts(ATTEMPTS_MAX, ATTEMPTS_WINDOW, Ticker.systemTicker());
+  private final OfEachBook<Attempts> attempts;
+
+  /** By network, whichever book is knocked at. */
   private final Attempts failures =
       new Attempts(FAILURES_MAX, ATTEMPTS_WINDOW, Ticker.systemTicker());
+
   private final Semaphore hashing = new Semaphore(HASHING_AT_ONCE, true);
   private final PasswordHash nobody;
 
   @Inject
   Passwords(
-      Users users, Secrets secrets, Sessions sessions, RecentPasswords recent, EntranceLog log) {
+      Users users,
+      Secrets secrets,
+      Sessions sessions,
+      RecentPasswords recent,
+      EntranceLog log,
+      Books books) {
     this.users = users;
     this.secrets = secrets;
     this.sessions = sessions;
     this.recent = recent;
     this.log = log;
+    this.attempts =
+        books.keeping(() -> new Attempts(ATTEMPTS_MAX, ATTEMPTS_WINDOW, Ticker.systemTicker()));
     this.nobody = PasswordHash.ofNobody(secrets);
   }
 
@@ -120,7 +131,7 @@ public class Passwords {
     if (!slowly(() -> PasswordHash.read(known.passwordHash()).matches(current))) {
       throw new WrongPassword();
     }
-    attempts.clear(name);
+    attempts.here().clear(name);
     if (!users.replaceHash(known.person().id(), known.passwordHash(), hash(next))) {
       throw new WrongPassword();
     }
@@ -149,7 +160,7 @@ public class Passwords {
       }
       return Optional.empty();
     }
-    attempts.clear(name);
+    attempts.here().clear(name);
     if (stored.isWeakerThan(PasswordHash.ITERATIONS)) {
       users.replaceHash(known.get().person().id(), known.get().passwordHash(), hash(password));
     }
@@ -163,7 +174,7 @@ public class Passwords {
   /** Counts an attempt for a name; the first that is refused unjudged is logged, no other. */
   private void counted(String name, String address) {
     try {
-      attempts.count(name);
+      attempts.here().count(name);
     } catch (TooManyAttempts tooMany) {
       if (tooMany.isFirst()) {
         log.keep(

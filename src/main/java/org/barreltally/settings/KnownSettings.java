@@ -7,6 +7,8 @@ import java.time.Instant;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
+import org.barreltally.books.Books;
+import org.barreltally.books.OfEachBook;
 import org.barreltally.settings.internal.SettingRows;
 
 /**
@@ -26,47 +28,55 @@ class KnownSettings {
     }
   }
 
+  /** What is remembered of one book. */
+  private record Memory(AtomicReference<Known> known, AtomicLong forgotten, AtomicBoolean asking) {
+    Memory() {
+      this(new AtomicReference<>(), new AtomicLong(), new AtomicBoolean());
+    }
+  }
+
   private final SettingRows rows;
   private final Clock clock;
-  private final AtomicReference<Known> known = new AtomicReference<>();
-  private final AtomicLong forgotten = new AtomicLong();
-  private final AtomicBoolean asking = new AtomicBoolean();
+  private final OfEachBook<Memory> memory;
 
-  KnownSettings(SettingRows rows, Clock clock) {
+  KnownSettings(SettingRows rows, Clock clock, Books books) {
     this.rows = rows;
     this.clock = clock;
+    this.memory = books.keeping(Memory::new);
   }
 
   Timeline timeline() {
-    Known last = known.get();
+    Memory here = memory.here();
+    Known last = here.known().get();
     Instant now = clock.instant();
     if (last == null) {
-      return ask(null, now).timeline();
+      return ask(here, null, now).timeline();
     }
-    if (last.isTrustedAt(now) || !asking.compareAndSet(false, true)) {
+    if (last.isTrustedAt(now) || !here.asking().compareAndSet(false, true)) {
       return last.timeline();
     }
     try {
-      return ask(last, now).timeline();
+      return ask(here, last, now).timeline();
     } finally {
-      asking.set(false);
+      here.asking().set(false);
     }
   }
 
   /** Called once a change is committed. */
   void forget() {
-    forgotten.incrementAndGet();
-    known.set(null);
+    Memory here = memory.here();
+    here.forgotten().incrementAndGet();
+    here.known().set(null);
   }
 
-  private Known ask(Known last, Instant now) {
-    long before = forgotten.get();
+  private Known ask(Memory here, Known last, Instant now) {
+    long before = here.forgotten().get();
     long count = rows.count();
     Timeline timeline =
         last != null && last.rows() == count ? last.timeline() : new Timeline(rows.all());
     Known fresh = new Known(timeline, count, now);
-    if (forgotten.get() == before) {
-      known.set(fresh);
+    if (here.forgotten().get() == before) {
+      here.known().set(fresh);
     }
     return fresh;
   }

@@ -11,9 +11,10 @@ import java.util.Optional;
  * @param port the port of the pages
  * @param https the port of the same over HTTPS; 0 for none
  * @param said what there is to say about HTTPS; empty for nothing
+ * @param books the names of several books; empty for one
  * @param data the data folder or the outside database's address
  */
-record Announcement(int port, int https, Optional<String> said, String data) {
+record Announcement(int port, int https, Optional<String> said, List<String> books, String data) {
 
   private static final int NETWORK_ADDRESSES_MAX = 4;
 
@@ -28,6 +29,12 @@ record Announcement(int port, int https, Optional<String> said, String data) {
           "  over HTTPS, for show tables: port " + https + "; phones begin at /phones/trust");
     }
     said.ifPresent(sentence -> out.println("  " + sentence));
+    if (!books.isEmpty()) {
+      out.println(
+          "  the books of "
+              + String.join(", ", books)
+              + ", each under a host name that begins with its name");
+    }
     out.println("  the data lies in " + data);
     out.flush();
   }

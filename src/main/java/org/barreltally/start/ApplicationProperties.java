@@ -1,7 +1,10 @@
 package org.barreltally.start;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import org.barreltally.books.Book;
 
 /** What the start found out, in the words of the framework's configuration. */
 public final class ApplicationProperties {
@@ -19,6 +22,17 @@ public final class ApplicationProperties {
     properties.put("quarkus.flyway.password", owner.password());
     properties.put("quarkus.flyway.placeholders.app_role", application.user());
     return properties;
+  }
+
+  /** Several books, whose tables were looked after before. */
+  static Map<String, String> ofSeveral(List<Book> books) {
+    return Map.of(
+        "barreltally.books",
+        books.stream().map(Book::written).collect(Collectors.joining(",")),
+        "quarkus.flyway.migrate-at-start",
+        "false",
+        "quarkus.flyway.validate-at-start",
+        "false");
   }
 
   /**

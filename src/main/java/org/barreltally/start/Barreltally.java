@@ -3,7 +3,10 @@ package org.barreltally.start;
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.QuarkusApplication;
 import io.quarkus.runtime.annotations.QuarkusMain;
+import java.util.List;
 import java.util.Optional;
+import org.barreltally.books.Book;
+import org.barreltally.books.Books;
 import org.barreltally.demo.DemoSeason;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
@@ -49,8 +52,11 @@ public final class Barreltally {
         @ConfigProperty(name = "barreltally.tls.said") Optional<String> said,
         @ConfigProperty(name = "barreltally.data") String data,
         @ConfigProperty(name = "barreltally.demo") boolean demoWanted,
+        Books books,
         DemoSeason demo) {
-      this.announcement = new Announcement(port, https, said, data);
+      List<String> names =
+          books.several() ? books.all().stream().map(Book::name).toList() : List.of();
+      this.announcement = new Announcement(port, https, said, names, data);
       this.demo = demo;
       this.demoWanted = demoWanted;
       this.port = port;

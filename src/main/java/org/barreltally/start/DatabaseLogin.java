@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Properties;
 import javax.sql.DataSource;
+import org.barreltally.books.Book;
 import org.barreltally.keeping.OwnedDatabase;
 import org.postgresql.Driver;
 import org.postgresql.ds.PGSimpleDataSource;
@@ -71,9 +72,14 @@ public record DatabaseLogin(String jdbcUrl, String database, String user, String
     return source;
   }
 
-  /** The book in this database, for those who save and restore it. */
+  /** The one book in this database, for those who save and restore it. */
   OwnedDatabase owned(String applicationRole) {
-    return new OwnedDatabase(dataSource(), applicationRole, schema());
+    return new OwnedDatabase(dataSource(), applicationRole, applicationRole, schema());
+  }
+
+  /** One of several books in this database, for the same. */
+  OwnedDatabase owned(Book book, String loginRole) {
+    return new OwnedDatabase(dataSource(), book.role(), loginRole, book.name());
   }
 
   /** The address for people: server and database, no options. */

@@ -23,10 +23,10 @@ public final class DatabaseRoles {
   private static final String SUFFIX = "_app";
 
   /** PostgreSQL cuts longer names off. */
-  private static final int NAME_BYTES_MAX = 63;
+  static final int NAME_BYTES_MAX = 63;
 
   /** Keeps copies that start together from changing the role at once; any fixed number does. */
-  private static final long ROLE_LOCK = 7_240_118_355_021L;
+  static final long ROLE_LOCK = 7_240_118_355_021L;
 
   private final DatabaseLogin owner;
 

@@ -4,12 +4,16 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import org.barreltally.books.Book;
 import org.barreltally.keeping.Backup;
 import org.barreltally.keeping.Manifest;
+import org.barreltally.keeping.OwnedDatabase;
 import org.barreltally.keeping.Restoring;
 import org.barreltally.keeping.Saving;
 import org.barreltally.refusal.Refusal;
@@ -21,13 +25,16 @@ import org.barreltally.refusal.Refusal;
 final class KeepingCommand {
 
   private static final String USAGE =
-      "Say nothing to start Barreltally, or: backup FILE, restore FILE.";
+      "Say nothing to start Barreltally, or: backup FILE, restore FILE; with several books, its name after the file.";
 
   private final Settings settings;
   private final PrintStream out;
 
-  private KeepingCommand(Settings settings, PrintStream out) {
+  private final Optional<String> book;
+
+  private KeepingCommand(Settings settings, Optional<String> book, PrintStream out) {
     this.settings = settings;
+    this.book = book;
     this.out = out;
   }
 
@@ -35,10 +42,8 @@ final class KeepingCommand {
   static int run(
       Map<String, String> environment, PrintStream out, PrintStream err, String... arguments) {
     try {
-      if (arguments.length != 2) {
-        throw new CannotStart(USAGE);
-      }
-      KeepingCommand command = new KeepingCommand(Settings.from(environment), out);
+      Settings settings = Settings.from(environment);
+      KeepingCommand command = new KeepingCommand(settings, book(settings, arguments), out);
       switch (arguments[0]) {
         case "backup" -> command.backup(file(arguments[1]));
         case "restore" -> command.restore(file(arguments[1]));
@@ -55,6 +60,21 @@ final class KeepingCommand {
     return 1;
   }
 
+  /** The book that is named after the file, where there are several. */
+  private static Optional<String> book(Settings settings, String... arguments) {
+    if (settings.books().isEmpty() && arguments.length == 2) {
+      return Optional.empty();
+    }
+    if (settings.books().isEmpty() || arguments.length != 3) {
+      throw new CannotStart(USAGE);
+    }
+    if (!settings.books().contains(arguments[2])) {
+      throw new CannotStart(
+          "There is no book of %s in %s.".formatted(arguments[2], BookNames.SETTING));
+    }
+    return Optional.of(arguments[2]);
+  }
+
   private static Path file(String text) {
     try {
       return Path.of(text).toAbsolutePath().normalize();
@@ -66,9 +86,7 @@ final class KeepingCommand {
   private void backup(Path file) throws SQLException {
     try (CommandDatabase database = CommandDatabase.toRead(settings)) {
       DatabaseLogin owner = database.owner();
-      Backup made =
-          new Saving(owner.owned(new DatabaseRoles(owner).application().user()))
-              .save(file, Instant.now());
+      Backup made = new Saving(toRead(owner)).save(file, Instant.now());
       out.printf(
           Locale.ROOT,
           "Saved to %s: %d tables, %d rows, %d bytes%n  sha256 %s%n  The names and addresses of people are in it: keep it where only you can read it.%n",
@@ -84,8 +102,7 @@ final class KeepingCommand {
     Restoring.look(file); // before a database is made for it
     try (CommandDatabase database = CommandDatabase.toFill(settings)) {
       DatabaseLogin owner = database.owner();
-      String applicationRole = new DatabaseRoles(owner).ensure().user();
-      Manifest restored = new Restoring(owner.owned(applicationRole)).restore(file);
+      Manifest restored = new Restoring(toFill(owner)).restore(file);
       out.printf(
           Locale.ROOT,
           "Restored %s, made at %s: %d tables, %d rows%n  Passwords and tokens are those of that day: take back the tokens of lost phones again.%n",
@@ -94,5 +111,24 @@ final class KeepingCommand {
           restored.tables().size(),
           restored.rows());
     }
+  }
+
+  private OwnedDatabase toRead(DatabaseLogin owner) {
+    String login = new DatabaseRoles(owner).application().user();
+    return book.map(name -> owner.owned(new BookRoles(owner, login).book(name), login))
+        .orElseGet(() -> owner.owned(login));
+  }
+
+  private OwnedDatabase toFill(DatabaseLogin owner) throws SQLException {
+    String login = new DatabaseRoles(owner).ensure().user();
+    if (book.isEmpty()) {
+      return owner.owned(login);
+    }
+    BookRoles roles = new BookRoles(owner, login);
+    Book named = roles.book(book.get());
+    try (Connection connection = owner.connect()) {
+      roles.ensure(connection, named);
+    }
+    return owner.owned(named, login);
   }
 }

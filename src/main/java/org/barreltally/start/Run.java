@@ -1,9 +1,11 @@
 package org.barreltally.start;
 
 import io.quarkus.runtime.Quarkus;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import org.barreltally.books.Book;
 import org.jboss.logging.Logger;
 
 /**
@@ -19,6 +21,7 @@ final class Run {
   private volatile boolean stopping;
   private boolean applicationStarted;
   private boolean standby;
+  private List<Book> several = List.of();
   private EmbeddedServer server;
   private int exit;
 
@@ -34,6 +37,9 @@ final class Run {
       ApplicationProperties.of(settings).forEach(System::setProperty);
       if (standby) {
         ApplicationProperties.ofStandby().forEach(System::setProperty);
+      }
+      if (!several.isEmpty()) {
+        ApplicationProperties.ofSeveral(several).forEach(System::setProperty);
       }
       Tls.prepare(settings.tls(), settings.data()).forEach(System::setProperty);
       serve(settings, arguments);
@@ -60,6 +66,9 @@ final class Run {
     standby = settings.outside().isPresent() && owner.isStandby();
     DatabaseLogin application = standby ? roles.ofStandby() : roles.ensure();
     ApplicationProperties.database(owner, application).forEach(System::setProperty);
+    if (!settings.books().isEmpty()) {
+      several = new SeveralBooks(owner, application).ready(settings.books(), standby);
+    }
   }
 
   private synchronized void takeOver(EmbeddedServer embedded) {

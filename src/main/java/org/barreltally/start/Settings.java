@@ -2,6 +2,7 @@ package org.barreltally.start;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param port the TCP port of the web pages and the REST interface, 1 to 65535
  * @param data the data folder, absolute
  * @param outside the login of an outside database's owner; empty for the embedded one
+ * @param books the names of several books; empty for one
  * @param demo whether an invented season is played on an empty database
  * @param backups where backups go and how many are kept
  * @param tls HTTPS beside HTTP
@@ -20,6 +22,7 @@ public record Settings(
     int port,
     Path data,
     Optional<DatabaseLogin> outside,
+    List<String> books,
     boolean demo,
     BackupSettings backups,
     TlsSettings tls) {
@@ -39,11 +42,14 @@ public record Settings(
   public static Settings from(Map<String, String> environment) {
     Path data = folder(text(environment, DATA).orElse("data"));
     int port = port(text(environment, PORT).orElse("8080"));
+    Optional<DatabaseLogin> outside = text(environment, URL).map(url -> outside(url, environment));
+    boolean demo = flag(text(environment, DEMO).orElse("false"));
     return new Settings(
         port,
         data,
-        text(environment, URL).map(url -> outside(url, environment)),
-        flag(text(environment, DEMO).orElse("false")),
+        outside,
+        BookNames.from(text(environment, BookNames.SETTING).orElse(""), outside, demo),
+        demo,
         BackupSettings.from(environment, data),
         TlsSettings.from(environment, port));
   }

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.sql.DataSource;
+import org.barreltally.books.Books;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,8 +45,8 @@ class BackupsTest {
     KeepingSettings settings =
         new KeepingSettings(
             folder, Optional.of(second), Duration.ofHours(24), KEEP, Duration.ofDays(7));
-    backups = new Backups(EmptyDatabase.ofTheProgram(), settings, clock);
-    schedule = new BackupSchedule(backups, settings, clock);
+    backups = new Backups(EmptyDatabase::ofTheProgram, settings, Books.one(), clock);
+    schedule = new BackupSchedule(backups, settings, Books.one(), clock);
     age = new BackupAge(backups, settings, book, clock);
   }
 

@@ -50,7 +50,8 @@ public final class EmptyDatabase implements AutoCloseable {
 
   private static OwnedDatabase owned(String url) {
     PGSimpleDataSource source = source(url, setting("username"));
-    return new OwnedDatabase(source, setting("username") + "_app", "public");
+    String application = setting("username") + "_app";
+    return new OwnedDatabase(source, application, application, "public");
   }
 
   private static PGSimpleDataSource source(String url, String user) {

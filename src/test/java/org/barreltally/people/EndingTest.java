@@ -14,6 +14,7 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.sql.DataSource;
+import org.barreltally.books.Books;
 import org.barreltally.people.internal.RowsFixture;
 import org.barreltally.people.internal.Secrets;
 import org.barreltally.people.internal.TokenRows;
@@ -63,7 +64,7 @@ class EndingTest {
 
   @Test
   void a_token_is_good_through_its_last_day_even_if_remembered() {
-    AccessTokens tokens = new AccessTokens(tokenRows, secrets, log, clock);
+    AccessTokens tokens = new AccessTokens(tokenRows, secrets, log, clock, Books.one());
     Person person = person();
     String secret = tokens.issue(person.id(), "scale", LocalDate.parse("2026-03-15")).secret();
     pass(Duration.ofHours(39));

@@ -18,6 +18,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import javax.sql.DataSource;
+import org.barreltally.books.Books;
 import org.barreltally.people.internal.PasswordHash;
 import org.barreltally.people.internal.RowsFixture;
 import org.barreltally.people.internal.Secrets;
@@ -78,7 +79,8 @@ class FirstOwnerTest {
   }
 
   private Callable<Optional<String>> starting(Users users, Optional<String> chosen) {
-    return () -> new FirstOwner(users, passwords, new Secrets(), clock, chosen).welcome();
+    return () ->
+        new FirstOwner(users, passwords, new Secrets(), clock, Books.one(), chosen).welcome();
   }
 
   /** A schema beside the tests' own, with an empty table of users. */

@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import org.barreltally.Owner;
+import org.barreltally.books.Books;
 import org.barreltally.settings.internal.SettingRows;
 import org.junit.jupiter.api.Test;
 
@@ -44,7 +45,7 @@ class KnownSettingsTest {
   @Test
   void another_copy_knows_a_change_after_a_second_and_reads_nothing_anew_without_one() {
     HandClock clock = new HandClock();
-    KnownSettings other = new KnownSettings(rows, clock);
+    KnownSettings other = new KnownSettings(rows, clock, Books.one());
     Timeline before = other.timeline();
     clock.now = clock.now.plus(Duration.ofSeconds(2));
     assertSame(before, other.timeline());
@@ -60,7 +61,7 @@ class KnownSettingsTest {
   @Test
   void a_clock_set_back_does_not_keep_an_old_timeline_trusted() {
     HandClock clock = new HandClock();
-    KnownSettings other = new KnownSettings(rows, clock);
+    KnownSettings other = new KnownSettings(rows, clock, Books.one());
     other.timeline();
     Owner.posts("/api/settings", "{'maker': 'Set back', 'validFrom': '2912-01-01T00:00:00Z'}")
         .statusCode(200);

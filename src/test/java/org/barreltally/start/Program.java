@@ -206,6 +206,12 @@ public final class Program implements AutoCloseable {
     return sql(application ? new DatabaseRoles(login).application() : login, query);
   }
 
+  /** Asks the embedded server of a data folder as the role under which its application signs in. */
+  public static String askedAsApplication(Path folder, String query)
+      throws IOException, SQLException {
+    return sql(new DatabaseRoles(ownerIn(folder)).application(), query);
+  }
+
   /**
    * Makes a role for another sugarhouse's book on the embedded server, as an administrator would.
    */

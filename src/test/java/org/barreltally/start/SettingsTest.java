@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -55,6 +56,52 @@ class SettingsTest {
     refused(
         "BARRELTALLY_BACKUP_COPY must be another folder than that of the backups.",
         Map.of("BARRELTALLY_BACKUPS", "kept", "BARRELTALLY_BACKUP_COPY", "./kept"));
+  }
+
+  @Test
+  void several_books_have_names_that_are_host_names_and_schemas() {
+    assertEquals(List.of(), Settings.from(Map.of()).books());
+    assertEquals(List.of(), Settings.from(Map.of("BARRELTALLY_BOOKS", " ")).books());
+    assertEquals(
+        List.of("ridge", "hollow2"),
+        Settings.from(Map.of("BARRELTALLY_BOOKS", "ridge, hollow2")).books());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "ridge,",
+        "ridge,ridge",
+        "Ridge",
+        "2nd",
+        "pgridge",
+        "public",
+        "sugar bush",
+        "old_ridge",
+        "ridge;hollow",
+        "a2345678901234567890123456789012"
+      })
+  void other_names_of_books_are_refused(String names) {
+    refused(
+        "BARRELTALLY_BOOKS must be different names with commas between them, each of at most 30"
+            + " small letters and digits, a letter first, and none that begins with pg.",
+        Map.of("BARRELTALLY_BOOKS", names));
+  }
+
+  @Test
+  void what_belongs_to_one_book_is_refused_beside_several() {
+    refused(
+        "The invented season is played in the book of a program that keeps one; leave out"
+            + " BARRELTALLY_DEMO or BARRELTALLY_BOOKS.",
+        Map.of("BARRELTALLY_BOOKS", "ridge", "BARRELTALLY_DEMO", "yes"));
+    refused(
+        "With BARRELTALLY_BOOKS each book has the schema of its name; leave currentSchema out of"
+            + " the options of BARRELTALLY_DB_URL.",
+        Map.of(
+            "BARRELTALLY_BOOKS", "ridge",
+            "BARRELTALLY_DB_URL", "postgresql://db/syrup?currentSchema=ridge",
+            "BARRELTALLY_DB_USER", "coop",
+            "BARRELTALLY_DB_PASSWORD", "tapped early"));
   }
 
   @Test

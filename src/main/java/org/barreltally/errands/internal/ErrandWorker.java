@@ -7,7 +7,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.time.Clock;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
@@ -15,6 +15,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
+import org.barreltally.books.Book;
+import org.barreltally.books.Books;
 import org.barreltally.errands.Outcome;
 import org.barreltally.errands.Progress;
 import org.barreltally.people.Person;
@@ -33,12 +35,14 @@ public class ErrandWorker {
   private final ErrandRows rows;
   private final ErrandRun run;
   private final Clock clock;
-  private final Set<UUID> waiting = ConcurrentHashMap.newKeySet();
+  private final Books books;
+  private final Map<UUID, Book> waiting = new ConcurrentHashMap<>();
   private final ExecutorService hands = Executors.newSingleThreadExecutor(work -> thread(work));
   private final ScheduledExecutorService signs =
       Executors.newSingleThreadScheduledExecutor(work -> thread(work));
 
-  ErrandWorker(ErrandRows rows, ErrandRun run, Clock clock) {
+  ErrandWorker(ErrandRows rows, ErrandRun run, Clock clock, Books books) {
+    this.books = books;
     this.rows = rows;
     this.run = run;
     this.clock = clock;
@@ -65,13 +69,14 @@ public class ErrandWorker {
     return waiting.size();
   }
 
-  /** Takes an errand. */
+  /** Takes an errand of the book at hand. */
   public void take(UUID id, Person asker, Function<Progress, Outcome> work) {
-    waiting.add(id);
+    Book book = books.here();
+    waiting.put(id, book);
     hands.execute(
         () -> {
           try {
-            run.run(id, asker, work);
+            books.work(book, () -> run.run(id, asker, work));
           } catch (RuntimeException e) {
             LOG.error("An errand could not be begun or its end not be written", e);
           } finally {
@@ -82,11 +87,19 @@ public class ErrandWorker {
 
   /** Says that what waits here still does, and forgets what is old. */
   void sign() {
+    books.each(this::sign);
+  }
+
+  private void sign(Book book) {
     try {
       QuarkusTransaction.requiringNew()
           .run(
               () -> {
-                List<UUID> ids = List.copyOf(waiting);
+                List<UUID> ids =
+                    waiting.entrySet().stream()
+                        .filter(taken -> taken.getValue().equals(book))
+                        .map(Map.Entry::getKey)
+                        .toList();
                 if (!ids.isEmpty()) {
                   rows.alive(ids, clock.instant());
                 }

@@ -11,13 +11,13 @@ import org.flywaydb.core.api.MigrationInfo;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
 
-/** The same migrations as at a start, run in a schema of their own and as far as wanted. */
-final class Migrations {
+/** The same migrations as at a start, run in one schema and as far as wanted. */
+public final class Migrations {
 
   private final OwnedDatabase database;
   private final String schema;
 
-  Migrations(OwnedDatabase database, String schema) {
+  public Migrations(OwnedDatabase database, String schema) {
     this.database = database;
     this.schema = schema;
   }
@@ -28,8 +28,17 @@ final class Migrations {
   }
 
   /** Brings the tables, and what is in them, up to this version of the tool. */
-  void toNewest() {
+  public void toNewest() {
     flyway().load().migrate();
+  }
+
+  /**
+   * Asks whether the tables are those of this version of the tool.
+   *
+   * @throws org.flywaydb.core.api.FlywayException if they are not
+   */
+  public void mustBeNewest() {
+    flyway().load().validate();
   }
 
   /** Whether a version of the tables is later than the newest that this tool knows. */

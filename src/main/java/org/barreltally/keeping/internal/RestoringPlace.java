@@ -69,10 +69,15 @@ public final class RestoringPlace implements AutoCloseable {
     migrations.mustKnow(version);
   }
 
-  /** Refuses an installation that runs, holds a book, or was made by a later version. */
+  /**
+   * Refuses an installation that runs, holds a book, or was made by a later version. On one of
+   * several that has no tables yet nothing runs, though the program may run for the others.
+   */
   public void refuseUnlessEmpty() throws SQLException {
     EmptyInstallation installation = new EmptyInstallation(connection, book);
-    installation.mustBeLeftAlone(database.applicationRole());
+    if (!database.isOneOfSeveral() || Catalog.schemaVersion(connection, book).isPresent()) {
+      installation.mustBeLeftAlone(database.loginRole());
+    }
     blank = blank();
     installation.mustHoldNoMoreThan(blank);
   }

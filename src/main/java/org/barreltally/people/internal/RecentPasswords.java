@@ -11,6 +11,8 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import org.barreltally.books.Books;
+import org.barreltally.books.OfEachBook;
 import org.barreltally.people.Person;
 
 /**
@@ -23,25 +25,26 @@ public class RecentPasswords {
   private static final Duration TIME = Duration.ofMinutes(5);
   private static final String HMAC = "HmacSHA256";
 
-  private final Remembered<Person> remembered = new Remembered<>(TIME, Ticker.systemTicker());
+  private final OfEachBook<Remembered<Person>> remembered;
   private final SecretKeySpec key;
 
   @Inject
-  RecentPasswords(Secrets secrets) {
+  RecentPasswords(Secrets secrets, Books books) {
+    remembered = books.keeping(() -> new Remembered<>(TIME, Ticker.systemTicker()));
     key = new SecretKeySpec(secrets.bytes(32), HMAC);
   }
 
   public Optional<Person> recall(String name, String password) {
-    return remembered.get(keyed(name, password));
+    return remembered.here().get(keyed(name, password));
   }
 
   /** The person remembered, or else the one {@code judge} finds, who is then remembered. */
   public Optional<Person> recall(String name, String password, Supplier<Optional<Person>> judge) {
-    return remembered.get(keyed(name, password), k -> judge.get());
+    return remembered.here().get(keyed(name, password), k -> judge.get());
   }
 
   public void forget(UUID id) {
-    remembered.forgetIf(person -> person.id().equals(id));
+    remembered.here().forgetIf(person -> person.id().equals(id));
   }
 
   private byte[] keyed(String name, String password) {

@@ -1,10 +1,12 @@
 package org.barreltally.pricing.internal;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.barreltally.books.Books;
+import org.barreltally.books.OfEachBook;
 import org.barreltally.pricing.PriceList;
 
 /** The lists read last, at most so many; they never change, so what is kept is never stale. */
@@ -13,23 +15,17 @@ class KnownLists {
 
   private static final int MOST = 100;
 
-  private final Map<UUID, PriceList> byId =
-      new LinkedHashMap<>(MOST, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<UUID, PriceList> eldest) {
-          return size() > MOST;
-        }
-      };
+  private final OfEachBook<Cache<UUID, PriceList>> byId;
+
+  KnownLists(Books books) {
+    byId = books.keeping(() -> Caffeine.newBuilder().maximumSize(MOST).build());
+  }
 
   Optional<PriceList> find(UUID id) {
-    synchronized (byId) {
-      return Optional.ofNullable(byId.get(id));
-    }
+    return Optional.ofNullable(byId.here().getIfPresent(id));
   }
 
   void keep(PriceList list) {
-    synchronized (byId) {
-      byId.put(list.id(), list);
-    }
+    byId.here().put(list.id(), list);
   }
 }

@@ -1,0 +1,2 @@
+/** How the database is told which book is at hand. */
+package org.barreltally.books.internal;
