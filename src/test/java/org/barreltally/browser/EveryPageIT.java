@@ -13,7 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
+import org.barreltally.PagePaths;
 import org.barreltally.start.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,33 +26,12 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class EveryPageIT {
 
-  /** Papers, tables and what is not read as a page. */
-  private static final Pattern NO_PAGE =
-      Pattern.compile(
-          "/(api|assets|q|openapi|table)(/.*)?|.*\\.(pdf|csv|svg|ics|crt|pem|zip)(\\?.*)?|.*[?&]as=csv.*");
-
-  private static final Pattern ONE_OF_MANY = Pattern.compile("[^/]*[0-9A-Z][^/]*");
   private static final int LEAST_PAGES = 60;
 
   /** How many pages of one shape are looked at. */
   private static final int OF_A_SHAPE = Integer.getInteger("barreltally.of-a-shape", 1);
 
   @TempDir Path folder;
-
-  /** Pages that differ only in whose they are have one shape. */
-  private static String shape(String path) {
-    String[] parts = path.split("\\?", 2);
-    StringBuilder shape = new StringBuilder();
-    for (String segment : parts[0].split("/")) {
-      shape.append('/').append(ONE_OF_MANY.matcher(segment).matches() ? "*" : segment);
-    }
-    if (parts.length > 1) {
-      for (String parameter : parts[1].split("&")) {
-        shape.append('?').append(parameter.replaceFirst("=.*", ""));
-      }
-    }
-    return shape.toString();
-  }
 
   /** Looks at all pages, as many of each shape as set, and gives their paths. */
   private static Set<String> pages(Screen screen, String what, List<String> faults) {
@@ -63,8 +42,8 @@ class EveryPageIT {
     while (!ahead.isEmpty()) {
       String path = ahead.remove();
       if (!seen.add(path)
-          || NO_PAGE.matcher(path).matches()
-          || times.merge(shape(path), 1, Integer::sum) > OF_A_SHAPE) {
+          || !PagePaths.isPage(path)
+          || times.merge(PagePaths.shape(path), 1, Integer::sum) > OF_A_SHAPE) {
         continue;
       }
       assertEquals(200, screen.opens(path), path);
