@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.net.URI;
-import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -159,30 +158,31 @@ class HostileFormsIT {
   }
 
   private void fillIn(PageForm form) throws Exception {
-    StringBuilder body = new StringBuilder();
+    Sent body = new Sent(form.parts());
     for (PageForm.Field field : form.fields()) {
       if (field.name().equals("token") || field.name().equals("form")) {
         boolean kept = mischief.chance(0.98);
         String own = field.name().equals("form") ? UUID.randomUUID().toString() : own(field);
-        said(body, field.name(), kept ? own : typed(field));
+        body.add(field.file(), field.name(), kept ? own : typed(field));
       } else if (!mischief.chance(0.06)) {
-        said(body, field.name(), mischief.chance(0.6) ? own(field) : typed(field));
+        body.add(field.file(), field.name(), mischief.chance(0.6) ? own(field) : typed(field));
         if (mischief.chance(0.03)) {
-          said(body, field.name(), typed(field));
+          body.add(field.file(), field.name(), typed(field));
         }
       }
     }
     if (mischief.chance(0.05)) {
-      said(body, mischief.text(), mischief.text());
+      body.add(false, mischief.text(), mischief.text());
     }
-    String what = "POST " + form.to() + " " + body.substring(0, Math.min(body.length(), 500));
+    String text = body.toString();
+    String what = "POST " + form.to() + " " + text.substring(0, Math.min(text.length(), 500));
     HttpResponse<String> answer;
     try {
       answer =
           sent(
               page(form.to())
-                  .header("Content-Type", "application/x-www-form-urlencoded")
-                  .POST(HttpRequest.BodyPublishers.ofString(body.toString())));
+                  .header("Content-Type", body.type())
+                  .POST(HttpRequest.BodyPublishers.ofString(text)));
     } catch (java.io.IOException e) {
       faults.add(what + " -> " + e);
       return;
@@ -216,13 +216,6 @@ class HostileFormsIT {
     return mischief.chance(0.4) && !field.said().isEmpty()
         ? mischief.one(field.said())
         : mischief.text();
-  }
-
-  private static void said(StringBuilder body, String name, String value) {
-    body.append(body.isEmpty() ? "" : "&")
-        .append(URLEncoder.encode(name, StandardCharsets.UTF_8))
-        .append('=')
-        .append(URLEncoder.encode(value, StandardCharsets.UTF_8));
   }
 
   private void judge(String what, HttpResponse<String> answer) {

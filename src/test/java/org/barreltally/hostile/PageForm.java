@@ -10,14 +10,16 @@ import org.jsoup.nodes.Element;
  *
  * @param page where it was found
  * @param to where it is sent
+ * @param parts whether it is sent in parts, as where a file is chosen
  * @param fields in the page's order, with what they hold
  */
-record PageForm(String page, String to, List<Field> fields) {
+record PageForm(String page, String to, boolean parts, List<Field> fields) {
 
   /**
    * @param said what it holds, or what can be chosen in it
+   * @param file whether a file is chosen in it
    */
-  record Field(String name, List<String> said) {}
+  record Field(String name, List<String> said, boolean file) {}
 
   /** The forms of a page that write. */
   static List<PageForm> in(String page, Document document) {
@@ -25,10 +27,15 @@ record PageForm(String page, String to, List<Field> fields) {
     for (Element form : document.select("form[method=post]")) {
       List<Field> fields = new ArrayList<>();
       for (Element field : form.select("input[name], select[name], textarea[name]")) {
-        fields.add(new Field(field.attr("name"), said(field)));
+        fields.add(new Field(field.attr("name"), said(field), field.attr("type").equals("file")));
       }
       String to = form.attr("action");
-      all.add(new PageForm(page, to.isEmpty() ? page : to, fields));
+      all.add(
+          new PageForm(
+              page,
+              to.isEmpty() ? page : to,
+              form.attr("enctype").startsWith("multipart"),
+              fields));
     }
     return all;
   }

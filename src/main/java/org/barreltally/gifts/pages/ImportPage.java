@@ -31,6 +31,7 @@ import org.barreltally.refusal.Refusal.FieldError;
 import org.barreltally.web.ReadAnew;
 import org.barreltally.web.pages.Form;
 import org.barreltally.web.pages.Forms;
+import org.barreltally.web.pages.HiddenId;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
@@ -118,7 +119,7 @@ public class ImportPage {
             Response taken = files.take(key, asked.buyer(), content);
             return URI.create("/gift-orders/" + ReadAnew.identity(taken.getLocation()));
           }
-          UUID id = UUID.fromString(asked.order());
+          UUID id = HiddenId.read(asked.order());
           files.add(id, key, null, content);
           return URI.create("/gift-orders/" + id);
         },
@@ -142,7 +143,7 @@ public class ImportPage {
   private TemplateInstance shown(Form form) {
     String order = form.value("order");
     OrderView known =
-        order.isEmpty() ? null : (OrderView) orders.one(UUID.fromString(order)).getEntity();
+        order.isEmpty() ? null : (OrderView) orders.one(HiddenId.read(order)).getEntity();
     return Templates.importFile(form, known, BadCell.of(form));
   }
 }

@@ -36,6 +36,7 @@ import org.barreltally.pricing.rest.PriceListsApi;
 import org.barreltally.web.pages.Choice;
 import org.barreltally.web.pages.Form;
 import org.barreltally.web.pages.Forms;
+import org.barreltally.web.pages.HiddenId;
 import org.barreltally.web.pages.OfferedRows;
 import org.barreltally.web.pages.PageFarm;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -178,7 +179,7 @@ public class NewListPage {
     List<Container> sizes = containers.list(null, MOST);
     String replaces = form.value("replaces");
     PriceListView replaced =
-        replaces.isEmpty() ? null : (PriceListView) one.one(UUID.fromString(replaces)).getEntity();
+        replaces.isEmpty() ? null : (PriceListView) one.one(HiddenId.read(replaces)).getEntity();
     return Templates.enter(
         form,
         rows(form, sizes),

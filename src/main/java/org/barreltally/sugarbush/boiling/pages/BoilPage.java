@@ -25,6 +25,7 @@ import org.barreltally.sugarbush.boiling.rest.SugarhouseApi;
 import org.barreltally.sugarbush.rest.BushesApi;
 import org.barreltally.web.Because;
 import org.barreltally.web.pages.Forms;
+import org.barreltally.web.pages.HiddenId;
 import org.barreltally.web.pages.SeveralForms;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 
@@ -72,7 +73,7 @@ public class BoilPage {
               id,
               said,
               Because.class,
-              (key, why) -> boils.reversePart(id, Entries.id(said.getFirst("entry")), key, why));
+              (key, why) -> boils.reversePart(id, HiddenId.read(said.getFirst("entry")), key, why));
       case "reverse" -> taken(id, said, Because.class, (key, why) -> boils.reverse(id, key, why));
       default -> throw new BadRequestException();
     };

@@ -22,6 +22,7 @@ import org.barreltally.sugarbush.rest.BushesApi;
 import org.barreltally.web.Because;
 import org.barreltally.web.Page;
 import org.barreltally.web.pages.Forms;
+import org.barreltally.web.pages.HiddenId;
 import org.barreltally.web.pages.SeveralForms;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 
@@ -65,7 +66,7 @@ public class ConcentratePage {
           said,
           Because.class,
           (key, why) -> {
-            log.reverse(Entries.id(said.getFirst("entry")), key, why);
+            log.reverse(HiddenId.read(said.getFirst("entry")), key, why);
             return URI.create("/sugarhouse/concentrate");
           },
           form -> shown(SeveralForms.with("reverse", form), null));
