@@ -16,15 +16,16 @@ import java.util.Random;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicIntegerArray;
+import java.util.stream.IntStream;
 import org.barreltally.start.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A busy season's people at once on two copies of the program before one PostgreSQL: 50 phones
- * sell, two people can, two take gift orders, four look at pages. Everything they ask is done, and
- * the book shows it once. The long form: {@code mvn -B verify -Dtest=WordsTest -Dit.test=LoadIT
- * -Dbarreltally.minutes=10}.
+ * sell, two people can, two take gift orders, two bring more of the same lots to tables and to a
+ * shop, four look at pages. Everything they ask is done, and the book shows it once. The long form:
+ * {@code mvn -B verify -Dtest=WordsTest -Dit.test=LoadIT -Dbarreltally.minutes=10}.
  */
 class LoadIT {
 
@@ -58,6 +59,8 @@ class LoadIT {
 
   private final Map<String, Tally> tallies = new LinkedHashMap<>();
   private final AtomicIntegerArray sold = new AtomicIntegerArray(Season.SHOWS);
+  private final AtomicIntegerArray packed = new AtomicIntegerArray(Season.SHOWS);
+  private final AtomicIntegerArray brought = new AtomicIntegerArray(Season.SHOWS);
   private final AtomicInteger sales = new AtomicInteger();
   private final AtomicInteger runs = new AtomicInteger(1 + Season.SHOWS);
   private final AtomicInteger orders = new AtomicInteger();
@@ -97,7 +100,7 @@ class LoadIT {
   private void busy() throws Exception {
     System.out.println("load: " + LONG + ", seed " + SEED);
     String session = copies.session(PASSWORD);
-    for (String who : List.of("phones", "canners", "clerks")) {
+    for (String who : List.of("phones", "canners", "clerks", "helpers")) {
       tallies.put(who, new Tally());
     }
     PAGES.forEach(path -> tallies.put("page " + path, new Tally()));
@@ -110,6 +113,7 @@ class LoadIT {
     for (int n = 0; n < 2; n++) {
       people.add(somebody(people.size(), 800, this::cans));
       people.add(somebody(people.size(), 1_500, this::takesAnOrder));
+      people.add(somebody(people.size(), 1_000, this::bringsMore));
     }
     for (int n = 0; n < 4; n++) {
       people.add(somebody(people.size(), 500, random -> looks(random, session)));
@@ -202,6 +206,32 @@ class LoadIT {
     }
   }
 
+  /** One or two jars from home to a table under way, or to the shop. */
+  private void bringsMore(Random random) throws IOException, InterruptedException {
+    int show = random.nextInt(Season.SHOWS);
+    int count = 1 + random.nextInt(2);
+    boolean toTable = random.nextBoolean();
+    Season.Table table = season.tables().get(show);
+    if (packed.get(show) + brought.get(show) + 2 * count > Season.SPARE_PER_SHOW) {
+      return;
+    }
+    String lines =
+        "\"lines\": [{\"container\": \"HP\", \"lot\": \"%s\", \"count\": %d}]}"
+            .formatted(table.lot(), count);
+    String path =
+        toTable
+            ? "/api/shows/" + table.show() + "/pack-out"
+            : "/api/shops/" + season.shop() + "/deliveries";
+    String json = (toTable ? "{" : "{\"on\": \"2026-08-08\", ") + lines;
+    UUID id = UUID.randomUUID();
+    if (heard("helpers", random, copies.owner(), path, json, id).statusCode() / 100 == 2) {
+      (toTable ? packed : brought).addAndGet(show, count);
+    }
+    if (random.nextInt(5) == 0) {
+      heard("helpers", random, copies.owner(), path, json, id);
+    }
+  }
+
   private void takesAnOrder(Random random) throws IOException, InterruptedException {
     int recipients = 1 + random.nextInt(3);
     List<String> people = new ArrayList<>();
@@ -247,7 +277,12 @@ class LoadIT {
       JsonNode line =
           copies.read("/api/shows/" + season.tables().get(n).show()).get("table").get(0);
       assertEquals(sold.get(n), line.get("sold").asInt(), "sold at show " + n);
-      assertEquals(Season.JARS_PER_SHOW - sold.get(n), line.get("onTable").asInt());
+      assertEquals(Season.JARS_PER_SHOW + packed.get(n) - sold.get(n), line.get("onTable").asInt());
+      String lot = season.tables().get(n).lot();
+      JsonNode shelf = copies.read("/api/stock?place=shop-" + season.shop() + "&lot=" + lot);
+      int standing =
+          shelf.get("items").findValues("onHand").stream().mapToInt(JsonNode::asInt).sum();
+      assertEquals(brought.get(n), standing, "of " + lot + " at the shop");
     }
     Path first = folder.resolve("first");
     assertEquals(sales.get(), number(first, "SELECT count(*) FROM sales"), "sales");
@@ -262,12 +297,12 @@ class LoadIT {
     }
     assertTrue(sales.get() > PHONES / 2, "there was a load: " + sales.get());
     System.out.printf(
-        "load: %d sales of %d jars, %d runs, %d gift orders with %d boxes reserved%n",
-        sales.get(),
-        java.util.stream.IntStream.range(0, Season.SHOWS).map(sold::get).sum(),
-        runs.get(),
-        orders.get(),
-        boxes.get());
+        "load: %d sales of %d jars, %d more packed out and %d brought to a shop, %d runs, %d gift orders with %d boxes reserved%n",
+        sales.get(), sum(sold), sum(packed), sum(brought), runs.get(), orders.get(), boxes.get());
+  }
+
+  private static int sum(AtomicIntegerArray each) {
+    return IntStream.range(0, each.length()).map(each::get).sum();
   }
 
   private static int number(Path folder, String query) throws Exception {

@@ -9,6 +9,10 @@ final class Season {
 
   static final int SHOWS = 5;
   static final int JARS_PER_SHOW = 12_000;
+
+  /** Jars of each show's lot that stay at home at first. */
+  static final int SPARE_PER_SHOW = 1_200;
+
   static final String BOX = "Pair of half pints";
   static final String TANK = "TANK-1";
   private static final String FIRST_TANK = "TANK-0";
@@ -18,9 +22,15 @@ final class Season {
 
   private final List<Table> tables = new ArrayList<>();
   private final List<String> phones = new ArrayList<>();
+  private String shop;
 
   List<Table> tables() {
     return tables;
+  }
+
+  /** The code of a shop that sells jars of all shows' lots on consignment. */
+  String shop() {
+    return shop;
   }
 
   /** What each phone signs in with. */
@@ -38,6 +48,21 @@ final class Season {
         {"name": "Fairs", "audience": "show", "validFrom": "2026-01-01",
          "lines": [{"container": "HP", "price": {"amount": 9, "currency": "USD"}}]}
         """);
+    JsonNode prices =
+        copies.taken(
+            "/api/price-lists",
+            """
+            {"name": "Shops", "audience": "wholesale", "validFrom": "2020-01-01",
+             "lines": [{"container": "HP", "price": {"amount": 7, "currency": "USD"}}]}
+            """);
+    season.shop =
+        copies
+            .taken(
+                "/api/shops",
+                "{\"name\": \"Quillback Store\", \"commissionPercent\": 40, \"priceList\": %s}"
+                    .formatted(prices.get("id")))
+            .get("code")
+            .asText();
     season.canned(copies); // for gifts
     for (int n = 0; n < SHOWS; n++) {
       String lot = season.canned(copies);
@@ -94,7 +119,7 @@ final class Season {
              "fillTemperature": {"value": 185, "unit": "degF"},
              "fills": [{"container": "HP", "count": %d}], "transmittance": 60, "taste": "clean"}
             """
-                .formatted(FIRST_TANK, JARS_PER_SHOW))
+                .formatted(FIRST_TANK, JARS_PER_SHOW + SPARE_PER_SHOW))
         .get("lot")
         .asText();
   }

@@ -9,6 +9,7 @@ import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.barreltally.books.Book;
 import org.barreltally.books.BookAsked;
 import org.barreltally.books.Books;
@@ -25,6 +26,9 @@ class BookDoor implements BookAsked {
 
   /** Before the crowd. */
   private static final int PRIORITY = 395;
+
+  /** Whether the program lives, and what every page looks like. */
+  private static final Pattern OF_NO_BOOK = Pattern.compile("/(q/health|assets)(/.*)?");
 
   private static final String BOOK = BookDoor.class.getName();
 
@@ -46,7 +50,7 @@ class BookDoor implements BookAsked {
   private void enter(RoutingContext context) {
     Optional<Book> book = books.named(firstPart(context));
     book.ifPresent(found -> ContextLocals.put(BOOK, found));
-    if (book.isPresent() || context.normalizedPath().startsWith("/q/health")) {
+    if (book.isPresent() || OF_NO_BOOK.matcher(context.normalizedPath()).matches()) {
       context.next();
     } else {
       answer.send(problem(), context);
