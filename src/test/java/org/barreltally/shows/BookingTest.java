@@ -211,12 +211,12 @@ class BookingTest {
 
   @Test
   void shows_are_listed_by_day_year_and_state() {
-    String early = booked(newName("Listed"), "2031-01-05", "2031-01-05", "");
-    String late = accepted(newName("Listed"), "2031-12-05");
-    reads("/api/shows?year=2031").body("items.id", equalTo(List.of(early, late)));
-    reads("/api/shows?year=2031&state=accepted").body("items.id", equalTo(List.of(late)));
-    String next = reads("/api/shows?year=2031&limit=1").extract().path("next");
-    reads("/api/shows?year=2031&limit=1&after=" + next).body("items.id", equalTo(List.of(late)));
+    String early = booked(newName("Listed"), "2029-01-05", "2029-01-05", "");
+    String late = accepted(newName("Listed"), "2029-12-05");
+    reads("/api/shows?year=2029").body("items.id", equalTo(List.of(early, late)));
+    reads("/api/shows?year=2029&state=accepted").body("items.id", equalTo(List.of(late)));
+    String next = reads("/api/shows?year=2029&limit=1").extract().path("next");
+    reads("/api/shows?year=2029&limit=1&after=" + next).body("items.id", equalTo(List.of(late)));
     reads("/api/shows?state=declined&limit=500").body("items.id", not(hasItem(early)));
   }
 

@@ -3,6 +3,7 @@ package org.barreltally.cost.pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
+import jakarta.annotation.security.PermitAll;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
@@ -56,21 +57,25 @@ public class CostListPage implements MenuEntry {
   }
 
   @Override
+  @PermitAll
   public String path() {
     return "/costs";
   }
 
   @Override
+  @PermitAll
   public String words() {
     return "costs.title";
   }
 
   @Override
+  @PermitAll
   public Part part() {
     return Part.YEAR;
   }
 
   @Override
+  @PermitAll
   public int order() {
     return 20;
   }

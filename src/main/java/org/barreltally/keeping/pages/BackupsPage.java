@@ -3,6 +3,7 @@ package org.barreltally.keeping.pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
+import jakarta.annotation.security.PermitAll;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
@@ -88,21 +89,25 @@ public class BackupsPage implements MenuEntry {
   }
 
   @Override
+  @PermitAll
   public String path() {
     return "/backups";
   }
 
   @Override
+  @PermitAll
   public String words() {
     return "backups.title";
   }
 
   @Override
+  @PermitAll
   public Part part() {
     return Part.HOUSE;
   }
 
   @Override
+  @PermitAll
   public int order() {
     return 40;
   }

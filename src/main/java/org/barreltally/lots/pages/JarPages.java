@@ -3,6 +3,7 @@ package org.barreltally.lots.pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
+import jakarta.annotation.security.PermitAll;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
@@ -94,21 +95,25 @@ public class JarPages implements MenuEntry {
   }
 
   @Override
+  @PermitAll
   public String path() {
     return "/jars";
   }
 
   @Override
+  @PermitAll
   public String words() {
     return "jarpage.title";
   }
 
   @Override
+  @PermitAll
   public Part part() {
     return Part.HOUSE;
   }
 
   @Override
+  @PermitAll
   public int order() {
     return 61;
   }

@@ -3,6 +3,7 @@ package org.barreltally.people.pages;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
+import jakarta.annotation.security.PermitAll;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
@@ -162,21 +163,25 @@ public class PeoplePages implements MenuEntry {
   }
 
   @Override
+  @PermitAll
   public String path() {
     return "/people";
   }
 
   @Override
+  @PermitAll
   public String words() {
     return "people.title";
   }
 
   @Override
+  @PermitAll
   public Part part() {
     return Part.HOUSE;
   }
 
   @Override
+  @PermitAll
   public int order() {
     return 20;
   }

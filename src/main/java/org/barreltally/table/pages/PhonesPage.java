@@ -5,6 +5,7 @@ import io.quarkus.qute.RawString;
 import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.Blocking;
 import io.vertx.core.http.HttpServerRequest;
+import jakarta.annotation.security.PermitAll;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
@@ -161,21 +162,25 @@ public class PhonesPage implements MenuEntry {
   }
 
   @Override
+  @PermitAll
   public String path() {
     return "/phones";
   }
 
   @Override
+  @PermitAll
   public String words() {
     return "phones.title";
   }
 
   @Override
+  @PermitAll
   public Part part() {
     return Part.HOUSE;
   }
 
   @Override
+  @PermitAll
   public int order() {
     return 60;
   }

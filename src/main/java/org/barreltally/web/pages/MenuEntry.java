@@ -2,7 +2,8 @@ package org.barreltally.web.pages;
 
 /**
  * A page that stands in the menu. The page's own resource says so; those whom its class does not
- * allow ({@code @RolesAllowed}) do not see it there.
+ * allow ({@code @RolesAllowed}) do not see it there. Such a class lets everybody ask these methods
+ * ({@code @PermitAll}): the menu is made once, whoever comes first.
  */
 public interface MenuEntry {
 
