@@ -28,6 +28,12 @@ public final class Program implements AutoCloseable {
   private static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar").toAbsolutePath();
   private static final long SECONDS_MAX = 180;
 
+  /** A program that lives for a minute is not worth compiling for a day. */
+  private static final List<String> SHORT_LIVED =
+      System.getProperty("barreltally.minutes") == null
+          ? List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC")
+          : List.of();
+
   private final Process process;
   private final int port;
   private final Path out;
@@ -53,6 +59,7 @@ public final class Program implements AutoCloseable {
     Path err = Files.createTempFile("barreltally", ".err");
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(SHORT_LIVED);
     command.add("-jar");
     command.add(JAR.toString());
     command.addAll(List.of(arguments));
