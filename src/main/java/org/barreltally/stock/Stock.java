@@ -35,6 +35,13 @@ public class Stock {
       WHERE b.container IS NOT NULL AND b.standing_at IN (:places)
       """;
 
+  /**
+   * Found by the lot's items, not among all that stands: said so that no statistics, however old
+   * while a season is packed, lead PostgreSQL to read every jar.
+   */
+  private static final String OF_LOT =
+      " AND b.item = ANY (ARRAY(SELECT o.id FROM items o WHERE o.lot = :lot))";
+
   private static final String SORT =
       "b.place %1$s, %2$s b.container %1$s, coalesce(i.lot, '?' || coalesce(i.grade, '')) %1$s";
 
@@ -104,7 +111,10 @@ public class Stock {
         "i.grade = ",
         "grade",
         filter.grade() == null ? null : filter.grade().code());
-    add(sql, parameters, "i.lot = ", "lot", filter.lot());
+    if (filter.lot() != null) {
+      sql.append(OF_LOT);
+      parameters.put("lot", filter.lot());
+    }
     if (after != null) {
       sql.append(" AND (").append(SORT.formatted(BY_CHARACTER, "CAST('container' AS text),"));
       sql.append(") > (:p, :k, :n, :l)");
