@@ -62,8 +62,7 @@ public class Passwords {
   private final OfEachBook<Attempts> attempts;
 
   /** By network, whichever book is knocked at. */
-  private final Attempts failures =
-      new Attempts(FAILURES_MAX, ATTEMPTS_WINDOW, Ticker.systemTicker());
+  private final Attempts failures;
 
   private final Semaphore hashing = new Semaphore(HASHING_AT_ONCE, true);
   private final PasswordHash nobody;
@@ -76,6 +75,17 @@ public class Passwords {
       RecentPasswords recent,
       EntranceLog log,
       Books books) {
+    this(users, secrets, sessions, recent, log, books, FAILURES_MAX);
+  }
+
+  Passwords(
+      Users users,
+      Secrets secrets,
+      Sessions sessions,
+      RecentPasswords recent,
+      EntranceLog log,
+      Books books,
+      int failuresMax) {
     this.users = users;
     this.secrets = secrets;
     this.sessions = sessions;
@@ -83,6 +93,7 @@ public class Passwords {
     this.log = log;
     this.attempts =
         books.keeping(() -> new Attempts(ATTEMPTS_MAX, ATTEMPTS_WINDOW, Ticker.systemTicker()));
+    this.failures = new Attempts(failuresMax, ATTEMPTS_WINDOW, Ticker.systemTicker());
     this.nobody = PasswordHash.ofNobody(secrets);
   }
 

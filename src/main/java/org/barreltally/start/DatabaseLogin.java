@@ -63,7 +63,16 @@ public record DatabaseLogin(String jdbcUrl, String database, String user, String
   /** The same as {@link #connect}, for those who open connections of their own. */
   private DataSource dataSource() {
     PGSimpleDataSource source = new PGSimpleDataSource();
-    source.setURL(jdbcUrl);
+    // only what the address says: with setURL every default would be named too, and Flyway looks
+    // through the whole address for passwords whenever it connects
+    Properties said = Driver.parseURL(jdbcUrl, null);
+    try {
+      for (String name : said.stringPropertyNames()) {
+        source.setProperty(name, said.getProperty(name));
+      }
+    } catch (SQLException e) {
+      throw DatabaseFault.sentence(this, e);
+    }
     source.setUser(user);
     source.setPassword(password);
     source.setConnectTimeout(Integer.parseInt(SECONDS_TO_CONNECT));

@@ -2,8 +2,6 @@ package org.barreltally.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
@@ -32,9 +30,6 @@ final class Screen implements AutoCloseable {
         for (const entry of list.getEntries()) if (!entry.hadRecentInput) window.shifted += entry.value;
       }).observe({ type: 'layout-shift', buffered: true });
       """;
-
-  private static final List<String> RULES =
-      List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
 
   private final Playwright playwright;
   private final BrowserContext context;
@@ -154,13 +149,9 @@ final class Screen implements AutoCloseable {
         .toList();
   }
 
-  /** What breaks the rules of WCAG 2.2 A and AA on the open page, as axe-core finds it. */
+  /** What keeps people from using the open page. */
   List<String> barriers() {
-    List<String> found = new ArrayList<>();
-    for (Rule rule : new AxeBuilder(page).withTags(RULES).analyze().getViolations()) {
-      found.add(rule.getId() + ": " + rule.getNodes().get(0).getHtml());
-    }
-    return found;
+    return Barriers.on(page);
   }
 
   /** How much wider than the screen the page is, in CSS pixels; 0 if it fits. */

@@ -7,11 +7,13 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Properties;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.eclipse.microprofile.config.ConfigProvider;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.MigrationVersion;
+import org.postgresql.Driver;
 import org.postgresql.ds.PGSimpleDataSource;
 
 /** A database of its own on the test server, owned by the same role as the book of the tests. */
@@ -56,7 +58,14 @@ public final class EmptyDatabase implements AutoCloseable {
 
   private static PGSimpleDataSource source(String url, String user) {
     PGSimpleDataSource source = new PGSimpleDataSource();
-    source.setURL(url);
+    Properties said = Driver.parseURL(url, null);
+    try {
+      for (String part : said.stringPropertyNames()) {
+        source.setProperty(part, said.getProperty(part));
+      }
+    } catch (SQLException e) {
+      throw new IllegalArgumentException(url, e);
+    }
     source.setUser(user);
     source.setPassword(setting("password")); // the embedded server's two first roles share it
     return source;

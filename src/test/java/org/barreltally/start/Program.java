@@ -26,6 +26,7 @@ import java.util.function.BooleanSupplier;
 public final class Program implements AutoCloseable {
 
   private static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar").toAbsolutePath();
+  private static final String DATA = "BARRELTALLY_DATA";
   private static final long SECONDS_MAX = 180;
 
   /** A program that lives for a minute is not worth compiling for a day. */
@@ -35,12 +36,14 @@ public final class Program implements AutoCloseable {
           : List.of();
 
   private final Process process;
+  private final Path data;
   private final int port;
   private final Path out;
   private final Path err;
 
-  private Program(Process process, int port, Path out, Path err) {
+  private Program(Process process, Path data, int port, Path out, Path err) {
     this.process = process;
+    this.data = data;
     this.port = port;
     this.out = out;
     this.err = err;
@@ -53,6 +56,14 @@ public final class Program implements AutoCloseable {
 
   /** Starts it with arguments after its name. */
   public static Program run(Map<String, String> settings, String... arguments) throws IOException {
+    if (settings.containsKey(DATA)) {
+      ReadyMade.serverInto(Path.of(settings.get(DATA)));
+    }
+    return alone(settings, arguments);
+  }
+
+  /** The same, though PostgreSQL's programs are not there yet. */
+  static Program alone(Map<String, String> settings, String... arguments) throws IOException {
     assertTrue(Files.exists(JAR), "build the program first: mvn package");
     int port = settings.containsKey("PORT") ? Integer.parseInt(settings.get("PORT")) : freePort();
     Path out = Files.createTempFile("barreltally", ".out");
@@ -60,6 +71,7 @@ public final class Program implements AutoCloseable {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(SHORT_LIVED);
+    command.addAll(ReadyMade.classes(JAR));
     command.add("-jar");
     command.add(JAR.toString());
     command.addAll(List.of(arguments));
@@ -68,22 +80,18 @@ public final class Program implements AutoCloseable {
     builder.environment().put("PORT", Integer.toString(port));
     builder.environment().putAll(settings);
     builder.redirectOutput(out.toFile()).redirectError(err.toFile());
-    return new Program(builder.start(), port, out, err);
+    Path data = settings.containsKey(DATA) ? Path.of(settings.get(DATA)) : null;
+    return new Program(builder.start(), data, port, out, err);
   }
 
   /** The settings of a book of its own whose owner has a password, over HTTP alone. */
   public static Map<String, String> ownBook(Path folder, String password) {
     return Map.of(
-        "BARRELTALLY_DATA",
-        folder.toString(),
-        "BARRELTALLY_OWNER_PASSWORD",
-        password,
-        "HTTPS_PORT",
-        "off");
+        DATA, folder.toString(), "BARRELTALLY_OWNER_PASSWORD", password, "HTTPS_PORT", "off");
   }
 
   public static Map<String, String> dataIn(Path folder) {
-    return Map.of("BARRELTALLY_DATA", folder.toString());
+    return Map.of(DATA, folder.toString());
   }
 
   /**
@@ -109,6 +117,9 @@ public final class Program implements AutoCloseable {
   public Program awaitReady() throws IOException {
     await(() -> !process.isAlive() || answersReady());
     assertTrue(process.isAlive(), () -> "ended instead of starting: " + errors());
+    if (data != null) {
+      ReadyMade.keepServerOf(data);
+    }
     return this;
   }
 

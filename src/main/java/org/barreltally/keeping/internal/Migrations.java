@@ -16,6 +16,7 @@ public final class Migrations {
 
   private final OwnedDatabase database;
   private final String schema;
+  private List<MigrationVersion> known = List.of();
 
   public Migrations(OwnedDatabase database, String schema) {
     this.database = database;
@@ -65,11 +66,15 @@ public final class Migrations {
   }
 
   private List<MigrationVersion> known() {
-    return Arrays.stream(flyway().load().info().all())
-        .map(MigrationInfo::getVersion)
-        .filter(version -> version != null)
-        .sorted()
-        .toList();
+    if (known.isEmpty()) {
+      known =
+          Arrays.stream(flyway().load().info().all())
+              .map(MigrationInfo::getVersion)
+              .filter(version -> version != null)
+              .sorted()
+              .toList();
+    }
+    return known;
   }
 
   private FluentConfiguration flyway() {
@@ -79,7 +84,8 @@ public final class Migrations {
         .defaultSchema(schema)
         .createSchemas(false)
         .locations("classpath:db/migration")
-        .initSql("SET TIME ZONE 'UTC'")
+        // they need not be on disk before the restore that asked for them is
+        .initSql("SET TIME ZONE 'UTC'; SET synchronous_commit = off")
         .placeholders(Map.of("app_role", database.applicationRole()));
   }
 }

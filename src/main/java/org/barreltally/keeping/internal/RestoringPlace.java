@@ -32,6 +32,9 @@ public final class RestoringPlace implements AutoCloseable {
   private final Migrations migrations;
   private Map<String, Long> blank = Map.of();
 
+  /** The version whose tables stand beside, with nothing in them but what migrations put there. */
+  private String made = "";
+
   private RestoringPlace(OwnedDatabase database, Connection connection) {
     this.database = database;
     this.connection = connection;
@@ -91,15 +94,14 @@ public final class RestoringPlace implements AutoCloseable {
     if (migrations.isLaterThanKnown(version.get())) {
       throw new InstallationTooNew(version.get());
     }
-    makeAnew();
-    migrations.to(version.get());
+    make(version.get());
     return EmptyInstallation.counts(connection, beside);
   }
 
   /** Makes the tables as the backup's version had them and fills them, wholly or not at all. */
   public void fill(BackupFile backup) throws SQLException, IOException {
-    makeAnew();
-    migrations.to(backup.manifest().schemaVersion());
+    make(backup.manifest().schemaVersion());
+    made = "";
     connection.setAutoCommit(false);
     try {
       new Loading(connection, beside).load(backup);
@@ -138,7 +140,10 @@ public final class RestoringPlace implements AutoCloseable {
     }
   }
 
-  private void makeAnew() throws SQLException {
+  private void make(String version) throws SQLException {
+    if (made.equals(version)) {
+      return;
+    }
     drop();
     SchemaObjects.run(connection, "CREATE SCHEMA " + BookTable.quoted(beside));
     // the application's role sees its tables here as it will see them in their place
@@ -148,6 +153,8 @@ public final class RestoringPlace implements AutoCloseable {
             + BookTable.quoted(beside)
             + " TO "
             + BookTable.quoted(database.applicationRole()));
+    migrations.to(version);
+    made = version;
   }
 
   private void drop() throws SQLException {
