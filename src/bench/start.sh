@@ -1,9 +1,14 @@
 #!/usr/bin/env bash
-# Time from starting the jar to ready, first and second start, with the demo season; resident memory of program and database.
+# Time from starting the jar to ready, first and later starts, with the demo season, then with classes kept ready-made; resident memory
+# of program and database.
 . "$(dirname "$0")/common.sh"
 export BARRELTALLY_DEMO=true
 now() { date +%s.%N; }
-for start in first second third; do
+for start in first second third "(keeps its classes)" fourth fifth; do
+  case $start in
+    "(keeps"*) JAVA_OPTIONS="-XX:ArchiveClassesAtExit=$folder/ready.jsa -Xlog:cds*=off" ;;
+    fourth) JAVA_OPTIONS="-XX:SharedArchiveFile=$folder/ready.jsa" ;;
+  esac
   from=$(now)
   begin
   echo "$start start: ready after $(awk -v a="$from" -v b="$(now)" 'BEGIN {printf "%.1f", b - a}') s"
