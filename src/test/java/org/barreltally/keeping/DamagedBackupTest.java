@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -50,10 +49,8 @@ class DamagedBackupTest {
   @BeforeEach
   void an_installation_that_was_started_once() throws Exception {
     if (good == null) {
-      PlayedBook.play();
-      good = Files.createTempDirectory("kept").resolve("good.zip");
-      new Saving(EmptyDatabase.ofTheProgram()).save(good, Instant.now());
-      installation = EmptyDatabase.create().migratedTo(Restoring.look(good).schemaVersion());
+      good = SmallBook.saved();
+      installation = EmptyDatabase.create().migratedTo(SmallBook.newest());
       before = installation.rows();
     }
   }

@@ -34,9 +34,6 @@ class RestoringTest {
       UPDATE places SET name = 'Stone cellar' WHERE code = 'cool-room';
       """;
 
-  private static final String VERSION =
-      "SELECT version FROM flyway_schema_history ORDER BY installed_rank DESC LIMIT 1";
-
   @TempDir Path folder;
 
   @Test
@@ -58,7 +55,7 @@ class RestoringTest {
       before.forEach((table, rows) -> assertTrue(after.get(table).containsAll(rows), table));
       assertEquals(before.get("entries"), after.get("entries"));
       assertTrue(empty.columns().containsKey("supplies"), "tables that came later are there");
-      assertEquals(newest(), empty.value(VERSION));
+      assertEquals(SmallBook.newest(), empty.value(SmallBook.VERSION));
       RoundTripTest.assertSound(empty);
     }
   }
@@ -67,7 +64,7 @@ class RestoringTest {
   void a_closed_year_comes_back_closed_with_what_it_held() throws Exception {
     Path file = folder.resolve("closed.zip");
     Map<String, List<String>> before;
-    try (EmptyDatabase closed = EmptyDatabase.create().migratedTo(newest())) {
+    try (EmptyDatabase closed = EmptyDatabase.create().migratedTo(SmallBook.newest())) {
       closed.run(
           EARLY_BOOK
               + "INSERT INTO closed_years SELECT book_year, id, now(), recorded_by FROM movements;"
@@ -89,7 +86,7 @@ class RestoringTest {
 
   @Test
   void what_is_in_the_way_of_an_installation_only_looked_at_goes() throws Exception {
-    Path file = saved();
+    Path file = SmallBook.saved();
     try (EmptyDatabase looked = EmptyDatabase.create().migratedTo("032")) {
       looked.run(
           "INSERT INTO users VALUES (gen_random_uuid(), 'owner', 'Owner', 'h', 'owner', now());"
@@ -98,8 +95,8 @@ class RestoringTest {
 
       new Restoring(looked.owned()).restore(file);
 
-      assertEquals(EmptyDatabase.rows(EmptyDatabase.ofTheProgram()), looked.rows());
-      assertEquals(newest(), looked.value(VERSION));
+      assertEquals(SmallBook.rows(), looked.rows());
+      assertEquals(SmallBook.newest(), looked.value(SmallBook.VERSION));
       assertEquals("0", looked.value("SELECT count(*) FROM sessions"));
     }
   }
@@ -131,7 +128,7 @@ class RestoringTest {
     refused(InstallationNotEmpty.class, "diary", "CREATE TABLE diary (day date)");
     try (EmptyDatabase others = EmptyDatabase.create()) {
       others.run("CREATE TABLE diary (day date)");
-      Path file = saved();
+      Path file = SmallBook.saved();
       assertThrows(InstallationNotEmpty.class, () -> new Restoring(others.owned()).restore(file));
     }
   }
@@ -147,7 +144,7 @@ class RestoringTest {
 
   @Test
   void nobody_may_be_signed_in_to_it() throws Exception {
-    Path file = saved();
+    Path file = SmallBook.saved();
     try (EmptyDatabase empty = EmptyDatabase.create();
         Connection somebody = empty.owned().owner().getConnection()) {
       assertTrue(somebody.isValid(1));
@@ -156,25 +153,13 @@ class RestoringTest {
   }
 
   private void refused(Class<? extends Refusal> rule, String words, String sql) throws Exception {
-    Path file = saved();
-    try (EmptyDatabase installation = EmptyDatabase.create().migratedTo(newest())) {
+    Path file = SmallBook.saved();
+    try (EmptyDatabase installation = EmptyDatabase.create().migratedTo(SmallBook.newest())) {
       installation.run(sql);
       Map<String, List<String>> before = installation.rows();
       Refusal refusal = assertThrows(rule, () -> new Restoring(installation.owned()).restore(file));
       assertTrue(refusal.detail().contains(words), refusal.detail());
       assertEquals(before, installation.rows());
     }
-  }
-
-  private Path saved() throws Exception {
-    Path file = folder.resolve("book.zip");
-    if (!file.toFile().exists()) {
-      new Saving(EmptyDatabase.ofTheProgram()).save(file, Instant.now());
-    }
-    return file;
-  }
-
-  private static String newest() throws Exception {
-    return EmptyDatabase.column(EmptyDatabase.ofTheProgram(), VERSION).get(0);
   }
 }

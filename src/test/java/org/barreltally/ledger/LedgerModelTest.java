@@ -35,7 +35,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class LedgerModelTest {
 
-  private static final int STEPS = 4000;
+  private static final int STEPS = Integer.getInteger("barreltally.steps", 2500);
   private static final int STEPS_BETWEEN_LOOKS = 20;
 
   @Inject BookFixture fixture;

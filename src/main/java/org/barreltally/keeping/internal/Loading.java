@@ -5,8 +5,9 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.Collection;
+import java.sql.Statement;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -48,9 +49,11 @@ final class Loading {
             .collect(Collectors.toMap(Manifest.Table::name, table -> table));
     compare(saved);
     SameText.in(connection);
-    makeWay();
+    List<BookTable> inOrder = LoadOrder.of(tables.values());
+    SchemaObjects.run(connection, "SET CONSTRAINTS ALL IMMEDIATE");
+    makeWay(inOrder);
     SchemaObjects.run(connection, "SET CONSTRAINTS ALL DEFERRED");
-    for (BookTable table : LoadOrder.of(tables.values())) {
+    for (BookTable table : inOrder) {
       load(table, saved.get(table.name()), backup);
     }
     check(() -> SchemaObjects.run(connection, "SET CONSTRAINTS ALL IMMEDIATE"), "book");
@@ -86,19 +89,27 @@ final class Loading {
     }
   }
 
-  /** What the migrations put in makes way for the same rows of the backup. */
-  private void makeWay() throws SQLException {
-    Collection<BookTable> all = tables.values();
-    for (BookTable table : all) {
-      SchemaObjects.run(connection, "ALTER TABLE " + table.sql() + " DISABLE TRIGGER USER");
+  /**
+   * What the migrations put in makes way for the same rows of the backup. Most tables are empty and
+   * are left alone: to truncate one, PostgreSQL makes a new file.
+   */
+  private void makeWay(List<BookTable> inOrder) throws SQLException {
+    for (int n = inOrder.size() - 1; n >= 0; n--) {
+      BookTable table = inOrder.get(n);
+      if (hasRows(table)) {
+        String alter = "ALTER TABLE " + table.sql();
+        SchemaObjects.run(connection, alter + " DISABLE TRIGGER USER");
+        SchemaObjects.run(connection, "DELETE FROM " + table.sql());
+        SchemaObjects.run(connection, alter + " ENABLE TRIGGER USER");
+      }
     }
-    SchemaObjects.run(
-        connection,
-        "TRUNCATE "
-            + all.stream().map(BookTable::sql).collect(Collectors.joining(", "))
-            + " CASCADE");
-    for (BookTable table : all) {
-      SchemaObjects.run(connection, "ALTER TABLE " + table.sql() + " ENABLE TRIGGER USER");
+  }
+
+  private boolean hasRows(BookTable table) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet row = statement.executeQuery("SELECT EXISTS (SELECT FROM " + table.sql() + ")")) {
+      row.next();
+      return row.getBoolean(1);
     }
   }
 
