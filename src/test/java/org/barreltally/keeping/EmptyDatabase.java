@@ -5,6 +5,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
@@ -28,7 +29,11 @@ public final class EmptyDatabase implements AutoCloseable {
       "SELECT relname FROM pg_class WHERE relnamespace = 'public'::regnamespace AND relkind = 'r' AND relpersistence = 'p'"
           + " AND relname NOT IN ('sessions', 'flyway_schema_history')";
 
+  /** By version, databases with its tables and no book. */
+  private static final Map<String, String> TEMPLATES = new HashMap<>();
+
   private final String name;
+  private boolean untouched = true;
 
   private EmptyDatabase(String name) {
     this.name = name;
@@ -37,7 +42,7 @@ public final class EmptyDatabase implements AutoCloseable {
   /** A new one, in which no migration ran. */
   public static EmptyDatabase create() throws SQLException {
     EmptyDatabase made = new EmptyDatabase("kept_" + UUID.randomUUID().toString().substring(24));
-    asAdministrator("CREATE DATABASE " + made.name + " OWNER " + setting("username"));
+    create(made.name, "template1");
     return made;
   }
 
@@ -75,8 +80,28 @@ public final class EmptyDatabase implements AutoCloseable {
     return ConfigProvider.getConfig().getValue("quarkus.flyway." + part, String.class);
   }
 
-  /** Makes the tables as a version of the program had them. */
-  EmptyDatabase migratedTo(String version) {
+  /** Makes the tables as a version of the program had them; a copy of them where it can. */
+  EmptyDatabase migratedTo(String version) throws SQLException {
+    if (!untouched) {
+      migrate(version);
+    } else if (TEMPLATES.containsKey(version)) {
+      close();
+      create(name, TEMPLATES.get(version));
+    } else {
+      migrate(version);
+      create(name + "_template", name);
+      TEMPLATES.put(version, name + "_template");
+    }
+    untouched = false;
+    return this;
+  }
+
+  private static void create(String name, String template) throws SQLException {
+    asAdministrator(
+        "CREATE DATABASE %s TEMPLATE %s OWNER %s".formatted(name, template, setting("username")));
+  }
+
+  private void migrate(String version) {
     Flyway.configure(getClass().getClassLoader())
         .dataSource(owned().owner())
         .locations("classpath:db/migration")
@@ -84,10 +109,10 @@ public final class EmptyDatabase implements AutoCloseable {
         .target(MigrationVersion.fromVersion(version))
         .load()
         .migrate();
-    return this;
   }
 
   public void run(String sql) throws SQLException {
+    untouched = false;
     try (Connection connection = owned().owner().getConnection();
         Statement statement = connection.createStatement()) {
       statement.execute(sql);
