@@ -49,21 +49,19 @@ public final class Program implements AutoCloseable {
     this.err = err;
   }
 
-  /** Starts it with these settings beside those of the machine, on a free port if none is named. */
+  /**
+   * Starts it with these settings beside those of the machine, on a free port if none is named;
+   * PostgreSQL's programs are put there if an earlier start left them.
+   */
   public static Program start(Map<String, String> settings) throws IOException {
-    return run(settings);
-  }
-
-  /** Starts it with arguments after its name. */
-  public static Program run(Map<String, String> settings, String... arguments) throws IOException {
     if (settings.containsKey(DATA)) {
       ReadyMade.serverInto(Path.of(settings.get(DATA)));
     }
-    return alone(settings, arguments);
+    return run(settings);
   }
 
-  /** The same, though PostgreSQL's programs are not there yet. */
-  static Program alone(Map<String, String> settings, String... arguments) throws IOException {
+  /** Starts it with arguments after its name, or without any on a folder as it is. */
+  public static Program run(Map<String, String> settings, String... arguments) throws IOException {
     assertTrue(Files.exists(JAR), "build the program first: mvn package");
     int port = settings.containsKey("PORT") ? Integer.parseInt(settings.get("PORT")) : freePort();
     Path out = Files.createTempFile("barreltally", ".out");

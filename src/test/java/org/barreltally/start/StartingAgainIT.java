@@ -81,7 +81,7 @@ class StartingAgainIT {
   @ValueSource(strings = {"server-partial", "database.partial"})
   void after_a_kill_in_the_middle_of_the_first_start(String half, @TempDir Path fresh)
       throws Exception {
-    try (Program program = Program.alone(Program.dataIn(fresh))) {
+    try (Program program = Program.run(Program.dataIn(fresh))) {
       Program.await(() -> Files.exists(fresh.resolve(half)));
       program.kill();
     }
