@@ -18,8 +18,10 @@ import java.util.concurrent.Future;
 import org.barreltally.start.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** More people than are let in at once: each is served or turned away plainly, and none is lost. */
+@Isolated("it crowds the program, and nothing else may")
 class CrowdIT {
 
   private static final String PASSWORD = "a crowd at the door";

@@ -20,6 +20,7 @@ import java.util.stream.IntStream;
 import org.barreltally.start.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /**
  * A busy season's people at once on two copies of the program before one PostgreSQL: 50 phones
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
  * shop, four look at pages. Everything they ask is done, and the book shows it once. The long form:
  * {@code mvn -B verify -Dtest=WordsTest -Dit.test=LoadIT -Dbarreltally.minutes=10}.
  */
+@Isolated("what it counts is the program's, not that of a machine with other tests on it")
 class LoadIT {
 
   private static final Duration LONG =

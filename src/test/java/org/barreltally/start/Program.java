@@ -79,7 +79,9 @@ public final class Program implements AutoCloseable {
     builder.environment().putAll(settings);
     builder.redirectOutput(out.toFile()).redirectError(err.toFile());
     Path data = settings.containsKey(DATA) ? Path.of(settings.get(DATA)) : null;
-    return new Program(builder.start(), data, port, out, err);
+    Process process = builder.start();
+    ReadyMade.keepClassesOf(process, command);
+    return new Program(process, data, port, out, err);
   }
 
   /** The settings of a book of its own whose owner has a password, over HTTP alone. */

@@ -17,6 +17,8 @@ import java.util.stream.Stream;
 final class ReadyMade {
 
   private static final Path CLASSES = Path.of("target/classes-of-a-start.jsa").toAbsolutePath();
+  private static final Path HALF_CLASSES = Path.of(CLASSES + ".half");
+  private static final String MAKE_CLASSES = "-XX:ArchiveClassesAtExit=" + HALF_CLASSES;
   private static final Path SERVER = Path.of("target/unpacked-server").toAbsolutePath();
   private static final String SERVER_PREFIX = "server-";
 
@@ -35,7 +37,24 @@ final class ReadyMade {
     }
     classesBeingMade = true;
     Files.deleteIfExists(CLASSES);
-    return List.of("-XX:ArchiveClassesAtExit=" + CLASSES, "-Xlog:cds*=off");
+    return List.of(MAKE_CLASSES, "-Xlog:cds*=off");
+  }
+
+  /** Gives the classes to other starts once the one that makes them has ended, not half written. */
+  static void keepClassesOf(Process process, List<String> command) {
+    if (command.contains(MAKE_CLASSES)) {
+      process.onExit().thenRun(ReadyMade::keepClasses);
+    }
+  }
+
+  private static synchronized void keepClasses() {
+    try {
+      if (Files.exists(HALF_CLASSES)) {
+        Files.move(HALF_CLASSES, CLASSES, StandardCopyOption.ATOMIC_MOVE);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Puts PostgreSQL's programs into a data folder that has none, if a start left them. */
