@@ -163,32 +163,32 @@ class CrowdedPagesIT {
     Map<String, String> settings = Program.ownBook(folder, Screen.PASSWORD);
     List<String> faults = new ArrayList<>();
     try (Program program = Program.start(settings).awaitReady()) {
-      List<String> pages;
       try (Screen phone = Screen.of(program, Screen.PHONE).signsIn()) {
         screen = phone;
-        pages = made();
-        look(phone, "phone", pages, faults);
-      }
-      try (Screen laptop = Screen.of(program, Screen.LAPTOP).signsIn()) {
-        look(laptop, "laptop", pages, faults);
+        for (String path : made()) {
+          look(path, faults);
+        }
       }
     }
     assertEquals("", String.join("\n", faults));
   }
 
-  private static void look(Screen screen, String what, List<String> pages, List<String> faults) {
-    for (String path : pages) {
-      int status = screen.opens(path);
-      screen.picture("crowded " + what + " " + path);
-      if (status != 200) {
-        faults.add(what + " " + path + " answers " + status);
-      }
-      if (screen.tooWide() > 0) {
-        faults.add(what + " " + path + " too wide by " + screen.tooWide() + " px");
-      }
-      if (what.equals("phone")) {
-        screen.barriers().forEach(fault -> faults.add(what + " " + path + "  " + fault));
-      }
+  private void look(String path, List<String> faults) {
+    int status = screen.opens(path);
+    if (status != 200) {
+      faults.add(path + " answers " + status);
+    }
+    fits("phone " + path, faults);
+    screen.barriers().forEach(fault -> faults.add("phone " + path + "  " + fault));
+    screen.becomes(Screen.LAPTOP);
+    fits("laptop " + path, faults);
+    screen.becomes(Screen.PHONE);
+  }
+
+  private void fits(String where, List<String> faults) {
+    screen.picture("crowded " + where);
+    if (screen.tooWide() > 0) {
+      faults.add(where + " too wide by " + screen.tooWide() + " px");
     }
   }
 }

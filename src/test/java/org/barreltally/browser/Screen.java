@@ -64,8 +64,16 @@ final class Screen implements AutoCloseable {
 
   static Screen of(Program program, int width) {
     return new Screen(
-        program,
-        new Browser.NewContextOptions().setViewportSize(width, width == PHONE ? 844 : 800));
+        program, new Browser.NewContextOptions().setViewportSize(width, height(width)));
+  }
+
+  private static int height(int width) {
+    return width == PHONE ? 844 : 800;
+  }
+
+  /** Shows the open page on a screen of another size. */
+  void becomes(int width) {
+    page.setViewportSize(width, height(width));
   }
 
   static Screen withoutScript(Program program) {

@@ -38,43 +38,33 @@ class StartingAgainIT {
     }
   }
 
+  /** Each run ends in another way and the next one finds what the first one wrote. */
   @Test
-  void after_an_orderly_end() throws Exception {
-    try (Program program = Program.start(Program.dataIn(data)).awaitReady()) {
-      assertEquals("1", Program.sql(Program.ownerIn(data), COUNT));
-
-      assertTrue(List.of(0, 143).contains(program.stop()));
-
-      assertEquals(List.of(), Program.serversIn(data), "the database ends with the application");
-      assertEquals(List.of(), program.errors());
+  void after_each_way_to_end() throws Exception {
+    try (Program afterAnOrderlyEnd = startsAgain()) {
+      afterAnOrderlyEnd.kill();
     }
-  }
-
-  @Test
-  void after_a_kill_of_the_application_that_left_its_database_running() throws Exception {
-    killed();
     assertFalse(Program.serversIn(data).isEmpty(), "an orphan is left behind");
 
-    startsAgain();
-  }
-
-  @Test
-  void after_a_kill_of_application_and_database() throws Exception {
-    killed();
+    try (Program afterAKillThatLeftTheDatabaseRunning = startsAgain()) {
+      afterAKillThatLeftTheDatabaseRunning.kill();
+    }
     for (ProcessHandle server : Program.serversIn(data)) {
       server.destroyForcibly();
     }
 
-    startsAgain();
-  }
+    try (Program afterAKillOfBoth = startsAgain()) {
+      assertTrue(List.of(0, 143).contains(afterAKillOfBoth.stop()));
+      assertEquals(List.of(), Program.serversIn(data), "the database ends with the application");
+      assertEquals(List.of(), afterAKillOfBoth.errors());
+    }
 
-  @Test
-  void after_the_number_in_the_pid_file_went_to_another_program() throws Exception {
     Files.writeString(
         data.resolve("database/postmaster.pid"),
         ProcessHandle.current().pid() + "\n" + data.resolve("database") + "\n");
-
-    startsAgain();
+    try (Program afterItsNumberWentToAnother = startsAgain()) {
+      assertTrue(afterItsNumberWentToAnother.isAlive());
+    }
   }
 
   @ParameterizedTest
@@ -93,18 +83,12 @@ class StartingAgainIT {
     }
   }
 
-  private static void killed() throws Exception {
-    try (Program program = Program.start(Program.dataIn(data)).awaitReady()) {
-      program.kill();
-    }
-  }
-
-  private static void startsAgain() throws Exception {
-    try (Program program = Program.start(Program.dataIn(data)).awaitReady()) {
-      assertEquals("1", Program.sql(Program.ownerIn(data), COUNT));
-      assertEquals(1, postmasters());
-      assertEquals(List.of(), program.errors());
-    }
+  private static Program startsAgain() throws Exception {
+    Program program = Program.start(Program.dataIn(data)).awaitReady();
+    assertEquals("1", Program.sql(Program.ownerIn(data), COUNT));
+    assertEquals(1, postmasters());
+    assertEquals(List.of(), program.errors());
+    return program;
   }
 
   /**
