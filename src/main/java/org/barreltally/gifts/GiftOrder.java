@@ -10,7 +10,7 @@ import java.util.UUID;
  * @param buyer whose fields are null once they were removed
  * @param lines its recipients by number
  * @param people by number; nobody is missing, but what is in one may be removed
- * @param boxes those its lines name, by id
+ * @param boxes those its lines name and perhaps others, by id
  * @param promises open, by recipient
  * @param jars in the recipients' boxes, by lot
  * @param done every step in order

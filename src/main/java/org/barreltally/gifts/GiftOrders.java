@@ -3,8 +3,10 @@ package org.barreltally.gifts;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.barreltally.gifts.internal.GoodsRows;
 import org.barreltally.gifts.internal.OrderRows;
@@ -43,13 +45,13 @@ public class GiftOrders {
    */
   @Transactional
   public GiftOrder at(UUID id) {
-    return read(rows.find(id).orElseThrow(() -> new UnknownGiftOrder(id)));
+    return read(List.of(rows.find(id).orElseThrow(() -> new UnknownGiftOrder(id)))).get(0);
   }
 
   /** Orders in the order they were recorded, after one of them (or null), at most so many. */
   @Transactional
   public List<GiftOrder> list(UUID after, int limit) {
-    return rows.list(after, limit).stream().map(this::read).toList();
+    return read(rows.list(after, limit));
   }
 
   /**
@@ -65,20 +67,47 @@ public class GiftOrders {
       throw new OrderChangedSince();
     }
     rows.changed(id);
-    return read(head);
+    return read(List.of(head)).get(0);
   }
 
-  private GiftOrder read(OrderHead head) {
-    List<GiftLine> lines = rows.lines(head);
-    return new GiftOrder(
-        head,
-        people.buyer(head),
-        lines,
-        people.of(head.id()),
-        boxes.byId(lines.stream().map(GiftLine::box).collect(Collectors.toSet())),
-        goods.promises(head.id()),
-        goods.jars(head.id()),
-        steps.of(head),
-        payments.of(head));
+  /** In as many questions to the database for many orders as for one. */
+  private List<GiftOrder> read(List<OrderHead> heads) {
+    if (heads.isEmpty()) {
+      return List.of();
+    }
+    Map<UUID, OrderHead> byId =
+        heads.stream().collect(Collectors.toMap(OrderHead::id, Function.identity()));
+    Map<UUID, List<GiftLine>> lines = rows.lines(byId);
+    Map<UUID, GiftBox> packed =
+        boxes.byId(
+            lines.values().stream()
+                .flatMap(List::stream)
+                .map(GiftLine::box)
+                .collect(Collectors.toSet()));
+    Map<UUID, Buyer> buyers =
+        people.buyers(heads.stream().map(OrderHead::buyer).collect(Collectors.toSet()));
+    Map<UUID, Map<Integer, Person>> recipients = people.of(byId.keySet());
+    Map<UUID, List<Promise>> promises = goods.promises(byId.keySet());
+    Map<UUID, List<GiftJars>> jars = goods.jars(byId.keySet());
+    Map<UUID, List<Done>> done = steps.of(byId);
+    Map<UUID, List<Payment>> paid = payments.of(byId);
+    return heads.stream()
+        .map(
+            head ->
+                new GiftOrder(
+                    head,
+                    buyers.get(head.buyer()),
+                    of(head, lines),
+                    recipients.getOrDefault(head.id(), Map.of()),
+                    packed,
+                    of(head, promises),
+                    of(head, jars),
+                    of(head, done),
+                    of(head, paid)))
+        .toList();
+  }
+
+  private static <T> List<T> of(OrderHead order, Map<UUID, List<T>> all) {
+    return all.getOrDefault(order.id(), List.of());
   }
 }

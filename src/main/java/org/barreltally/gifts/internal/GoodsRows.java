@@ -4,7 +4,9 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
 import java.sql.PreparedStatement;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.barreltally.gifts.GiftJars;
 import org.barreltally.gifts.Jar;
@@ -31,19 +33,21 @@ public class GoodsRows {
 
   private static final String SELECT_PROMISES =
       """
-      SELECT n, reservation, container, grade, for_container, for_grade, sum(pieces) AS pieces
-      FROM gift_promised WHERE %s = :id
-      GROUP BY n, reservation, container, grade, for_container, for_grade
+      SELECT order_id, n, reservation, container, grade, for_container, for_grade,
+        sum(pieces) AS pieces
+      FROM gift_promised WHERE %s IN (:ids)
+      GROUP BY order_id, n, reservation, container, grade, for_container, for_grade
       HAVING sum(pieces) <> 0
       ORDER BY n, for_container, for_grade, container, grade
       """;
 
   private static final String SELECT_JARS =
       """
-      SELECT j.n, j.item, i.lot, i.container, i.grade, j.for_container, j.for_grade, j.stage,
-        sum(j.pieces) AS pieces
-      FROM gift_jars j JOIN items i ON i.id = j.item WHERE j.%s = :id
-      GROUP BY j.n, j.item, i.lot, i.container, i.grade, j.for_container, j.for_grade, j.stage
+      SELECT j.order_id, j.n, j.item, i.lot, i.container, i.grade, j.for_container, j.for_grade,
+        j.stage, sum(j.pieces) AS pieces
+      FROM gift_jars j JOIN items i ON i.id = j.item WHERE j.%s IN (:ids)
+      GROUP BY j.order_id, j.n, j.item, i.lot, i.container, i.grade, j.for_container, j.for_grade,
+        j.stage
       HAVING sum(j.pieces) <> 0
       ORDER BY j.n, j.for_container, j.for_grade, i.container, i.grade, i.lot
       """;
@@ -101,57 +105,53 @@ public class GoodsRows {
             });
   }
 
-  /** What is promised to the recipients of an order. */
-  public List<Promise> promises(UUID order) {
-    return readPromises("order_id", order);
+  /** What is promised to the recipients of some orders, by order; nothing of one that has none. */
+  public Map<UUID, List<Promise>> promises(Collection<UUID> orders) {
+    return Row.byOrder(read(SELECT_PROMISES.formatted("order_id"), orders), GoodsRows::promise);
   }
 
   /** What one step promised, gave up or took. */
   public List<Promise> promisesOf(UUID step) {
-    return readPromises("step", step);
+    return read(SELECT_PROMISES.formatted("step"), List.of(step)).stream()
+        .map(GoodsRows::promise)
+        .toList();
   }
 
-  /** What is in the boxes of an order's recipients. */
-  public List<GiftJars> jars(UUID order) {
-    return readJars("order_id", order);
+  /** What is in the boxes of some orders' recipients, by order; nothing of one that has none. */
+  public Map<UUID, List<GiftJars>> jars(Collection<UUID> orders) {
+    return Row.byOrder(read(SELECT_JARS.formatted("order_id"), orders), GoodsRows::jars);
   }
 
   /** What one step moved. */
   public List<GiftJars> jarsOf(UUID step) {
-    return readJars("step", step);
-  }
-
-  private List<Promise> readPromises(String by, UUID id) {
-    return read(SELECT_PROMISES.formatted(by), id).stream()
-        .map(
-            row ->
-                new Promise(
-                    row.whole("n"),
-                    row.id("reservation"),
-                    jar(row, "container", "grade"),
-                    jar(row, "for_container", "for_grade"),
-                    row.pieces("pieces")))
+    return read(SELECT_JARS.formatted("step"), List.of(step)).stream()
+        .map(GoodsRows::jars)
         .toList();
   }
 
-  private List<GiftJars> readJars(String by, UUID id) {
-    return read(SELECT_JARS.formatted(by), id).stream()
-        .map(
-            row ->
-                new GiftJars(
-                    row.whole("n"),
-                    row.id("item"),
-                    row.text("lot"),
-                    jar(row, "container", "grade"),
-                    jar(row, "for_container", "for_grade"),
-                    Stage.of(row.text("stage")),
-                    row.pieces("pieces")))
-        .toList();
+  private static Promise promise(Row row) {
+    return new Promise(
+        row.whole("n"),
+        row.id("reservation"),
+        jar(row, "container", "grade"),
+        jar(row, "for_container", "for_grade"),
+        row.pieces("pieces"));
   }
 
-  private List<Row> read(String sql, UUID id) {
+  private static GiftJars jars(Row row) {
+    return new GiftJars(
+        row.whole("n"),
+        row.id("item"),
+        row.text("lot"),
+        jar(row, "container", "grade"),
+        jar(row, "for_container", "for_grade"),
+        Stage.of(row.text("stage")),
+        row.pieces("pieces"));
+  }
+
+  private List<Row> read(String sql, Collection<UUID> ids) {
     List<?> rows =
-        entities.createNativeQuery(sql, Tuple.class).setParameter("id", id).getResultList();
+        entities.createNativeQuery(sql, Tuple.class).setParameter("ids", ids).getResultList();
     return rows.stream().map(row -> new Row((Tuple) row)).toList();
   }
 

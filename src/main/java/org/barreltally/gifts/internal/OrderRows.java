@@ -11,6 +11,7 @@ import java.sql.SQLException;
 import java.sql.Types;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -168,15 +169,17 @@ public class OrderRows {
         .executeUpdate();
   }
 
-  /** Its recipients by number. */
-  public List<GiftLine> lines(OrderHead order) {
+  /** Recipients by order, in the sequence of their numbers; nothing of an order that has none. */
+  public Map<UUID, List<GiftLine>> lines(Map<UUID, OrderHead> orders) {
     List<?> rows =
         entities
             .createNativeQuery(
-                "SELECT * FROM gift_lines WHERE order_id = :id ORDER BY n", Tuple.class)
-            .setParameter("id", order.id())
+                "SELECT * FROM gift_lines WHERE order_id IN (:ids) ORDER BY n", Tuple.class)
+            .setParameter("ids", orders.keySet())
             .getResultList();
-    return rows.stream().map(row -> line(new Row((Tuple) row), order.currency())).toList();
+    return Row.byOrder(
+        rows.stream().map(row -> new Row((Tuple) row)).toList(),
+        row -> line(row, orders.get(row.id("order_id")).currency()));
   }
 
   private static GiftLine line(Row row, String currency) {

@@ -5,6 +5,7 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.Tuple;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.barreltally.gifts.OrderHead;
 import org.barreltally.gifts.Payment;
@@ -44,25 +45,23 @@ public class PaymentRows {
         .executeUpdate();
   }
 
-  /** In the order they were recorded. */
-  public List<Payment> of(OrderHead order) {
+  /** By order, in the sequence they were recorded; nothing of an order that has none. */
+  public Map<UUID, List<Payment>> of(Map<UUID, OrderHead> orders) {
     List<?> rows =
         entities
             .createNativeQuery(
-                "SELECT id, kind, amount, paid_on FROM gift_payments WHERE order_id = :id ORDER BY"
-                    + " id",
+                "SELECT order_id, id, kind, amount, paid_on FROM gift_payments"
+                    + " WHERE order_id IN (:ids) ORDER BY id",
                 Tuple.class)
-            .setParameter("id", order.id())
+            .setParameter("ids", orders.keySet())
             .getResultList();
-    return rows.stream()
-        .map(row -> new Row((Tuple) row))
-        .map(
-            row ->
-                new Payment(
-                    row.id("id"),
-                    Payment.Kind.of(row.text("kind")),
-                    row.money("amount", order.currency()),
-                    row.day("paid_on")))
-        .toList();
+    return Row.byOrder(
+        rows.stream().map(row -> new Row((Tuple) row)).toList(),
+        row ->
+            new Payment(
+                row.id("id"),
+                Payment.Kind.of(row.text("kind")),
+                row.money("amount", orders.get(row.id("order_id")).currency()),
+                row.day("paid_on")));
   }
 }

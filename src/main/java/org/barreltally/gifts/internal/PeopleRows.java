@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,32 +26,42 @@ public class PeopleRows {
     this.json = json;
   }
 
-  /** The buyer; all null once removed. */
-  public Buyer buyer(OrderHead order) {
-    Object details =
-        entities
-            .createNativeQuery("SELECT CAST(details AS text) FROM gift_buyers WHERE id = :id")
-            .setParameter("id", order.buyer())
-            .getSingleResult();
-    return details == null
-        ? new Buyer(null, null, null, null, null)
-        : read((String) details, Buyer.class);
-  }
-
-  /** Recipients by number. */
-  public Map<Integer, Person> of(UUID order) {
+  /** Buyers by their ids; all null once removed. */
+  public Map<UUID, Buyer> buyers(Collection<UUID> ids) {
     List<?> rows =
         entities
             .createNativeQuery(
-                "SELECT n, name, CAST(address AS text), card FROM gift_addresses"
-                    + " WHERE order_id = :id")
-            .setParameter("id", order)
+                "SELECT id, CAST(details AS text) FROM gift_buyers WHERE id IN (:ids)")
+            .setParameter("ids", ids)
             .getResultList();
-    Map<Integer, Person> people = new HashMap<>();
+    Map<UUID, Buyer> buyers = new HashMap<>();
     for (Object row : rows) {
       Object[] c = (Object[]) row;
-      Address address = c[2] == null ? null : read((String) c[2], Address.class);
-      people.put((Integer) c[0], new Person((String) c[1], address, (String) c[3]));
+      buyers.put(
+          (UUID) c[0],
+          c[1] == null
+              ? new Buyer(null, null, null, null, null)
+              : read((String) c[1], Buyer.class));
+    }
+    return buyers;
+  }
+
+  /** Recipients by order and number; nothing of an order that has none. */
+  public Map<UUID, Map<Integer, Person>> of(Collection<UUID> orders) {
+    List<?> rows =
+        entities
+            .createNativeQuery(
+                "SELECT order_id, n, name, CAST(address AS text), card FROM gift_addresses"
+                    + " WHERE order_id IN (:ids)")
+            .setParameter("ids", orders)
+            .getResultList();
+    Map<UUID, Map<Integer, Person>> people = new HashMap<>();
+    for (Object row : rows) {
+      Object[] c = (Object[]) row;
+      Address address = c[3] == null ? null : read((String) c[3], Address.class);
+      people
+          .computeIfAbsent((UUID) c[0], order -> new HashMap<>())
+          .put((Integer) c[1], new Person((String) c[2], address, (String) c[4]));
     }
     return people;
   }

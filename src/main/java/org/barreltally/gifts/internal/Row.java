@@ -3,11 +3,23 @@ package org.barreltally.gifts.internal;
 import jakarta.persistence.Tuple;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.barreltally.pricing.Money;
 
 /** A row of a query, read by type; a null stays null. */
 record Row(Tuple row) {
+
+  /** What rows with a column {@code order_id} say of each order, in the order of the rows. */
+  static <T> Map<UUID, List<T>> byOrder(List<Row> rows, Function<Row, T> what) {
+    return rows.stream()
+        .collect(
+            Collectors.groupingBy(
+                row -> row.id("order_id"), Collectors.mapping(what, Collectors.toList())));
+  }
 
   String text(String column) {
     return row.get(column, String.class);

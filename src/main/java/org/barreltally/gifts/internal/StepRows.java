@@ -9,6 +9,7 @@ import java.sql.Types;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.barreltally.gifts.Done;
@@ -89,16 +90,18 @@ public class StepRows {
     row.addBatch();
   }
 
-  /** Every step of an order, in order. */
-  public List<Done> of(OrderHead order) {
+  /** Every step of some orders by order, in sequence; nothing of an order that has none. */
+  public Map<UUID, List<Done>> of(Map<UUID, OrderHead> orders) {
     List<?> rows =
         entities
             .createNativeQuery(
-                "SELECT * FROM gift_steps WHERE order_id = :id ORDER BY recorded_at, id",
+                "SELECT * FROM gift_steps WHERE order_id IN (:ids) ORDER BY recorded_at, id",
                 Tuple.class)
-            .setParameter("id", order.id())
+            .setParameter("ids", orders.keySet())
             .getResultList();
-    return rows.stream().map(row -> done(new Row((Tuple) row), order.currency())).toList();
+    return Row.byOrder(
+        rows.stream().map(row -> new Row((Tuple) row)).toList(),
+        row -> done(row, orders.get(row.id("order_id")).currency()));
   }
 
   private static Done done(Row row, String currency) {
