@@ -90,26 +90,13 @@ class EveryPageIT {
   }
 
   private void everywhere(boolean demo) throws Exception {
-    Map<String, String> settings =
-        Map.of(
-            "BARRELTALLY_DATA",
-            folder.toString(),
-            "BARRELTALLY_DEMO",
-            Boolean.toString(demo),
-            "BARRELTALLY_OWNER_PASSWORD",
-            Screen.PASSWORD,
-            "HTTPS_PORT",
-            "off");
+    Map<String, String> settings = Program.ownBook(folder, Screen.PASSWORD);
     String what = demo ? "season" : "empty";
     List<String> faults = new ArrayList<>();
-    try (Program program = Program.start(settings).awaitReady()) {
-      if (demo) {
-        Program.await(() -> program.output().contains("Shows settled"));
-      }
-      try (Screen screen = Screen.of(program, Screen.PHONE).signsIn()) {
-        Set<String> pages = pages(screen, what, demo, faults);
-        assertTrue(pages.size() >= (demo ? LEAST_PAGES : LEAST_PAGES / 2), () -> "only " + pages);
-      }
+    try (Program program = demo ? Program.startSeason(settings) : Program.start(settings);
+        Screen screen = Screen.of(program.awaitReady(), Screen.PHONE).signsIn()) {
+      Set<String> pages = pages(screen, what, demo, faults);
+      assertTrue(pages.size() >= (demo ? LEAST_PAGES : LEAST_PAGES / 2), () -> "only " + pages);
     }
     assertEquals("", String.join("\n", faults));
   }

@@ -20,7 +20,7 @@ final class Screen implements AutoCloseable {
 
   static final int PHONE = 390;
   static final int LAPTOP = 1280;
-  static final String PASSWORD = "what the pages ask for";
+  static final String PASSWORD = Program.PASSWORD;
 
   /** How far things moved after they had been seen, by the browser's own measure. */
   private static final String WATCH_SHIFTS =

@@ -40,7 +40,7 @@ class HostileFormsIT {
 
   private static final int FORMS = Integer.getInteger("barreltally.hostile", 300);
   private static final long SEED = Long.getLong("barreltally.seed", 20_261_127L);
-  private static final String PASSWORD = "let them type it all";
+  private static final String PASSWORD = Program.PASSWORD;
   private static final ObjectMapper JSON = new ObjectMapper();
 
   /** No regular expression and no parser may need longer; a limit, not a measurement. */
@@ -77,10 +77,8 @@ class HostileFormsIT {
   @Test
   void nothing_breaks_and_what_is_typed_stays_text() throws Exception {
     System.out.println("hostile forms: " + FORMS + ", seed " + SEED);
-    Map<String, String> settings = new HashMap<>(Program.ownBook(folder, PASSWORD));
-    settings.put("BARRELTALLY_DEMO", "true");
-    try (Program program = Program.start(settings).awaitReady()) {
-      Program.await(() -> program.output().contains("Shows settled"));
+    Map<String, String> settings = Program.ownBook(folder, PASSWORD);
+    try (Program program = Program.startSeason(settings).awaitReady()) {
       address = "http://localhost:" + program.port();
       cookie = signedIn();
       List<PageForm> forms = forms();

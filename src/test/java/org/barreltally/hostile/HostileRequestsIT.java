@@ -33,7 +33,7 @@ class HostileRequestsIT {
 
   private static final int REQUESTS = Integer.getInteger("barreltally.hostile", 2_500);
   private static final long SEED = Long.getLong("barreltally.seed", 20_261_126L);
-  private static final String PASSWORD = "let them all come";
+  private static final String PASSWORD = Program.PASSWORD;
   private static final ObjectMapper JSON = new ObjectMapper();
 
   /** No regular expression and no parser may need longer; a limit, not a measurement. */
@@ -69,18 +69,8 @@ class HostileRequestsIT {
   @Test
   void nothing_breaks_leaks_or_stays_half() throws Exception {
     System.out.println("hostile requests: " + REQUESTS + ", seed " + SEED);
-    Map<String, String> settings =
-        Map.of(
-            "BARRELTALLY_DATA",
-            folder.toString(),
-            "BARRELTALLY_DEMO",
-            "true",
-            "BARRELTALLY_OWNER_PASSWORD",
-            PASSWORD,
-            "HTTPS_PORT",
-            "off");
-    try (Program program = Program.start(settings).awaitReady()) {
-      Program.await(() -> program.output().contains("Shows settled"));
+    Map<String, String> settings = Program.ownBook(folder, PASSWORD);
+    try (Program program = Program.startSeason(settings).awaitReady()) {
       address = "http://localhost:" + program.port();
       List<Operation> operations = Operation.of(JSON.readTree(get("/openapi?format=json")));
       assertTrue(operations.size() > 150, () -> "only " + operations.size());

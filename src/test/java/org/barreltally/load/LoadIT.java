@@ -17,6 +17,7 @@ import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.barreltally.start.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -85,6 +86,7 @@ class LoadIT {
       season = Season.begun(copies, PHONES);
       busy();
       tallies.forEach((who, tally) -> System.out.println("load: " + who + " " + tally));
+      Stream.of(one, other).flatMap(copy -> copy.warnings().stream()).forEach(System.out::println);
       tallies.forEach((who, tally) -> assertEquals(List.of(), tally.surprises(), who));
       count();
       assertEquals(List.of(), one.errors());
@@ -102,7 +104,7 @@ class LoadIT {
   private void busy() throws Exception {
     System.out.println("load: " + LONG + ", seed " + SEED);
     String session = copies.session(PASSWORD);
-    for (String who : List.of("phones", "canners", "clerks", "helpers")) {
+    for (String who : List.of("phones", "canners", "clerks", "helpers", "readers")) {
       tallies.put(who, new Tally());
     }
     PAGES.forEach(path -> tallies.put("page " + path, new Tally()));
@@ -110,34 +112,38 @@ class LoadIT {
     List<Thread> people = new ArrayList<>();
     for (int n = 0; n < PHONES; n++) {
       int phone = n;
-      people.add(somebody(people.size(), 1_000, random -> sells(random, phone)));
+      people.add(somebody("phones", people.size(), 1_000, random -> sells(random, phone)));
     }
     for (int n = 0; n < 2; n++) {
-      people.add(somebody(people.size(), 800, this::cans));
-      people.add(somebody(people.size(), 1_500, this::takesAnOrder));
-      people.add(somebody(people.size(), 1_000, this::bringsMore));
+      people.add(somebody("canners", people.size(), 800, this::cans));
+      people.add(somebody("clerks", people.size(), 1_500, this::takesAnOrder));
+      people.add(somebody("helpers", people.size(), 1_000, this::bringsMore));
     }
     for (int n = 0; n < 4; n++) {
-      people.add(somebody(people.size(), 500, random -> looks(random, session)));
+      people.add(somebody("readers", people.size(), 500, random -> looks(random, session)));
     }
     for (Thread each : people) {
       each.join();
     }
   }
 
-  /** Does it until the time is over, with pauses around so many milliseconds. */
-  private Thread somebody(int number, int pause, Doing doing) {
+  /**
+   * Does it until the time is over, with pauses around so many milliseconds. People come one after
+   * the other, over a thirtieth of the time: the programs have just been started.
+   */
+  private Thread somebody(String who, int number, int pause, Doing doing) {
     Thread thread =
         new Thread(
             () -> {
               Random random = new Random(SEED + number);
               try {
+                Thread.sleep(random.nextLong(LONG.toMillis() / 30));
                 while (System.nanoTime() < end) {
                   Thread.sleep(pause / 2 + random.nextInt(pause));
                   doing.once(random);
                 }
               } catch (IOException lost) {
-                tallies.get("phones").heard(-1, 0, false, lost.toString());
+                tallies.get(who).heard(-1, 0, false, lost.toString());
               } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
               }

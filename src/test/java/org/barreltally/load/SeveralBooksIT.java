@@ -46,7 +46,7 @@ class SeveralBooksIT {
     long seed = Long.getLong("barreltally.seed", 2026);
     System.out.println("SeveralBooksIT: seed " + seed);
     Path first = folder.resolve("first");
-    try (Program one = Program.start(alone(first)).awaitReady();
+    try (Program one = Program.startAnew(alone(first)).awaitReady();
         Program other = Program.start(beside(first, "other", TWO)).awaitReady()) {
       List<Program> copies = List.of(one, other);
       each_host_name_has_its_own_book(one);

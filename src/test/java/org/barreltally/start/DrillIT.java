@@ -12,7 +12,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class DrillIT {
 
-  private static final String PASSWORD = "a made-up password";
+  private static final String PASSWORD = Program.PASSWORD;
 
   /** What the drill counts aloud, in SQL. */
   private static final Map<String, String> COUNTED =
@@ -58,10 +57,7 @@ class DrillIT {
     Map<String, String> rows;
     Map<String, String> counts;
     Map<String, String> told;
-    Map<String, String> settings = new HashMap<>(Program.ownBook(farm, PASSWORD));
-    settings.put("BARRELTALLY_DEMO", "true");
-    try (Program program = Program.start(settings).awaitReady()) {
-      Program.await(() -> program.output().contains("Shrink in all"));
+    try (Program program = Program.startSeason(Program.ownBook(farm, PASSWORD)).awaitReady()) {
       EveryList lists = new EveryList(program.port(), PASSWORD);
       told = lists.told();
       rows = digests(Program.ownerIn(farm));

@@ -20,7 +20,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** The commands of the built program, over the invented season. */
 class KeepingCommandsIT {
 
-  private static final String PASSWORD = "a made-up password";
   private static final List<String> ASKED =
       List.of("/api/stock?limit=500", "/api/barrels?limit=500", "/api/movements?limit=500");
 
@@ -33,11 +32,7 @@ class KeepingCommandsIT {
   static void a_season_is_saved_while_the_program_runs() throws Exception {
     data = parent.resolve("first farm");
     file = parent.resolve("saved.zip");
-    Map<String, String> settings = new HashMap<>(Program.dataIn(data));
-    settings.put("BARRELTALLY_DEMO", "true");
-    settings.put("BARRELTALLY_OWNER_PASSWORD", PASSWORD);
-    try (Program program = Program.start(settings).awaitReady()) {
-      Program.await(() -> program.output().contains("Shrink in all"));
+    try (Program program = Program.startSeason(Program.dataIn(data)).awaitReady()) {
       for (String path : ASKED) {
         told.put(path, ask(program, path));
       }
@@ -142,7 +137,8 @@ class KeepingCommandsIT {
         (HttpURLConnection)
             URI.create("http://localhost:" + program.port() + path).toURL().openConnection();
     String login =
-        Base64.getEncoder().encodeToString(("owner:" + PASSWORD).getBytes(StandardCharsets.UTF_8));
+        Base64.getEncoder()
+            .encodeToString(("owner:" + Program.PASSWORD).getBytes(StandardCharsets.UTF_8));
     connection.setRequestProperty("Authorization", "Basic " + login);
     return new String(connection.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
   }

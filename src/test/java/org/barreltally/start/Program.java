@@ -25,7 +25,10 @@ import java.util.function.BooleanSupplier;
 /** The built program in a process of its own, as a person would start it. */
 public final class Program implements AutoCloseable {
 
-  private static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar").toAbsolutePath();
+  /** Of everybody in books made ready for tests. */
+  public static final String PASSWORD = "what the tests sign in with";
+
+  static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar").toAbsolutePath();
   private static final String DATA = "BARRELTALLY_DATA";
   private static final long SECONDS_MAX = 180;
 
@@ -36,28 +39,50 @@ public final class Program implements AutoCloseable {
           : List.of();
 
   private final Process process;
-  private final Path data;
   private final int port;
   private final Path out;
   private final Path err;
 
-  private Program(Process process, Path data, int port, Path out, Path err) {
+  private Program(Process process, int port, Path out, Path err) {
     this.process = process;
-    this.data = data;
     this.port = port;
     this.out = out;
     this.err = err;
   }
 
   /**
-   * Starts it with these settings beside those of the machine, on a free port if none is named;
-   * PostgreSQL's programs are put there if an earlier start left them.
+   * Starts it with these settings beside those of the machine, on a free port if none is named. A
+   * data folder without a book is given an empty one first, as a first start would make it.
    */
   public static Program start(Map<String, String> settings) throws IOException {
-    if (settings.containsKey(DATA)) {
-      ReadyMade.serverInto(Path.of(settings.get(DATA)));
+    if (keepsItsOwnBook(settings)) {
+      ReadyBook.emptyInto(Path.of(settings.get(DATA)));
     }
     return run(settings);
+  }
+
+  /**
+   * Starts it on a copy of the invented season, whose owner's password is {@link #PASSWORD}, or
+   * again on what it left there.
+   */
+  public static Program startSeason(Map<String, String> settings) throws IOException {
+    assertTrue(keepsItsOwnBook(settings));
+    ReadyBook.seasonInto(Path.of(settings.get(DATA)));
+    return run(settings);
+  }
+
+  /** Starts it so that it makes everything but PostgreSQL's programs itself. */
+  public static Program startAnew(Map<String, String> settings) throws IOException {
+    if (settings.containsKey(DATA)) {
+      ReadyBook.serverInto(Path.of(settings.get(DATA)));
+    }
+    return run(settings);
+  }
+
+  private static boolean keepsItsOwnBook(Map<String, String> settings) {
+    return settings.containsKey(DATA)
+        && !settings.containsKey("BARRELTALLY_DB_URL")
+        && !settings.containsKey("BARRELTALLY_BOOKS");
   }
 
   /** Starts it with arguments after its name, or without any on a folder as it is. */
@@ -78,10 +103,9 @@ public final class Program implements AutoCloseable {
     builder.environment().put("PORT", Integer.toString(port));
     builder.environment().putAll(settings);
     builder.redirectOutput(out.toFile()).redirectError(err.toFile());
-    Path data = settings.containsKey(DATA) ? Path.of(settings.get(DATA)) : null;
     Process process = builder.start();
     ReadyMade.keepClassesOf(process, command);
-    return new Program(process, data, port, out, err);
+    return new Program(process, port, out, err);
   }
 
   /** The settings of a book of its own whose owner has a password, over HTTP alone. */
@@ -117,9 +141,6 @@ public final class Program implements AutoCloseable {
   public Program awaitReady() throws IOException {
     await(() -> !process.isAlive() || answersReady());
     assertTrue(process.isAlive(), () -> "ended instead of starting: " + errors());
-    if (data != null) {
-      ReadyMade.keepServerOf(data);
-    }
     return this;
   }
 
@@ -164,6 +185,14 @@ public final class Program implements AutoCloseable {
   /** What it said on the error stream, without warnings of the Java machine itself. */
   public List<String> errors() {
     return read(err).lines().filter(line -> !line.startsWith("WARNING:")).toList();
+  }
+
+  /** What it warned of in its log, with the lines that say where. */
+  public List<String> warnings() {
+    return read(out)
+        .lines()
+        .filter(line -> line.contains(" WARN ") || line.startsWith("Caused by: "))
+        .toList();
   }
 
   private static String read(Path file) {

@@ -115,7 +115,7 @@ class RefusingToStartIT {
   }
 
   private static void refuses(String words, Map<String, String> settings) throws Exception {
-    try (Program program = Program.start(new HashMap<>(settings))) {
+    try (Program program = Program.startAnew(new HashMap<>(settings))) {
       assertEquals(1, program.exitCode(), program::output);
       List<String> errors = program.errors();
       assertEquals(1, errors.size(), () -> String.join("\n", errors));

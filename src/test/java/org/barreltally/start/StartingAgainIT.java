@@ -25,7 +25,7 @@ class StartingAgainIT {
   @BeforeAll
   static void the_first_start_makes_everything() throws Exception {
     data = parent.resolve("data of a farm");
-    try (Program first = Program.start(Program.dataIn(data)).awaitReady()) {
+    try (Program first = Program.startAnew(Program.dataIn(data)).awaitReady()) {
       Program.await(() -> first.output().contains("data lies in " + data));
       assertTrue(first.output().contains("http://localhost:" + first.port() + "/"));
       DatabaseLogin owner = Program.ownerIn(data);
@@ -77,7 +77,7 @@ class StartingAgainIT {
     }
     assertFalse(Files.exists(fresh.resolve("database")), "killed too late for this test");
 
-    try (Program program = Program.start(Program.dataIn(fresh)).awaitReady()) {
+    try (Program program = Program.run(Program.dataIn(fresh)).awaitReady()) {
       assertFalse(Files.exists(fresh.resolve(half)));
       assertEquals(List.of(), program.errors());
     }
