@@ -19,5 +19,6 @@ public class PlainTelling implements QuarkusTestBeforeClassCallback {
                 LogConfig.logConfig()
                     .enableLoggingOfRequestAndResponseIfValidationFails()
                     .enablePrettyPrinting(false));
+    RestAssured.replaceFiltersWith(new QuickReading());
   }
 }
