@@ -25,6 +25,16 @@ public class Ledger {
   /** The constraint that lets only one of two reversals at the same moment through. */
   private static final String REVERSED_ONCE = "movement_reversed_once";
 
+  /** What is written beside movements, in the same round trip. */
+  public interface Beside {
+    /**
+     * @param movements the ids that they will have in the book
+     */
+    void add(List<UUID> movements, Bundle write);
+  }
+
+  private static final Beside NOTHING = (movements, write) -> {};
+
   private final EntityManager entities;
   private final Days days;
   private final Ids ids;
@@ -63,10 +73,23 @@ public class Ledger {
    */
   @Transactional
   public List<UUID> post(List<Movement> movements) {
+    return post(movements, NOTHING);
+  }
+
+  /**
+   * As {@link #post(List)}, with rows beside the movements. What many writers want is locked after
+   * them, so it is held for the shortest time.
+   */
+  @Transactional
+  public List<UUID> post(List<Movement> movements, Beside beside) {
     List<Posting.Draft> drafts = movements.stream().map(m -> draft(m, null)).toList();
     if (!drafts.isEmpty()) {
-      write(drafts);
+      write(drafts, beside);
     }
+    return ids(drafts);
+  }
+
+  private static List<UUID> ids(List<Posting.Draft> drafts) {
     return drafts.stream().map(Posting.Draft::id).toList();
   }
 
@@ -137,7 +160,7 @@ public class Ledger {
 
   private UUID post(Movement movement, UUID reverses) {
     Posting.Draft draft = draft(movement, reverses);
-    write(List.of(draft));
+    write(List.of(draft), NOTHING);
     if (reverses != null) {
       followers.forEach(follower -> follower.reversed(reverses));
     }
@@ -153,13 +176,14 @@ public class Ledger {
     return new Posting(drafts, made, days.now(), recordedBy.user());
   }
 
-  private void write(List<Posting.Draft> drafts) {
+  private void write(List<Posting.Draft> drafts, Beside beside) {
     Posting posting = posting(drafts, Set.of());
     Bundle ask = Bundle.byKeys();
     posting.lock(ask);
     ask.send(entities);
     Bundle write = Bundle.byKeys();
     write(posting, List.of(), drafts, write);
+    beside.add(ids(drafts), write);
     write.send(entities);
   }
 

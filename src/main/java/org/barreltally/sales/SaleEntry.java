@@ -79,18 +79,20 @@ public class SaleEntry {
     Instant now = days.now();
     List<Sale> priced = drafts.stream().map(d -> priced(stall, d, pricing, now, currency)).toList();
     balances.beforeNaming(drafts.stream().flatMap(draft -> draft.jars().stream()).toList());
-    List<UUID> movements =
-        ledger.post(drafts.stream().map(draft -> movement(stall.place(), draft)).toList());
-    List<SaleRow> rows = new ArrayList<>();
-    for (int n = 0; n < drafts.size(); n++) {
-      Draft draft = drafts.get(n);
-      rows.add(
-          new SaleRow(
-              priced.get(n).movedBy(movements.get(n)),
-              currency,
-              said(stall, draft.said(), draft.buyer())));
-    }
-    book.keep(rows);
+    ledger.post(
+        drafts.stream().map(draft -> movement(stall.place(), draft)).toList(),
+        (movements, write) -> {
+          List<SaleRow> rows = new ArrayList<>();
+          for (int n = 0; n < drafts.size(); n++) {
+            Draft draft = drafts.get(n);
+            rows.add(
+                new SaleRow(
+                    priced.get(n).movedBy(movements.get(n)),
+                    currency,
+                    said(stall, draft.said(), draft.buyer())));
+          }
+          book.keep(rows, write);
+        });
   }
 
   private Sale priced(Stall stall, Draft draft, Prices.Day pricing, Instant now, String currency) {

@@ -5,11 +5,8 @@ import jakarta.persistence.EntityManager;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.barreltally.ledger.Bundle;
 import org.barreltally.ledger.Days;
 import org.barreltally.ledger.Ids;
 import org.barreltally.ledger.RecordedBy;
@@ -131,25 +129,9 @@ public class SaleBook {
         entities.createNativeQuery(CAME).setParameter("place", place).getResultList());
   }
 
-  /** Keeps sales, in few round trips however many there are. */
-  public void keep(List<SaleRow> sales) {
-    entities.flush();
-    entities.unwrap(Session.class).doWork(connection -> insert(connection, sales));
-  }
-
-  private void insert(Connection connection, List<SaleRow> sales) throws SQLException {
-    try (PreparedStatement head = connection.prepareStatement(SaleRow.INSERT);
-        PreparedStatement line = connection.prepareStatement(SaleRow.INSERT_LINE);
-        PreparedStatement note = connection.prepareStatement(SaleRow.INSERT_NOTE)) {
-      for (SaleRow sale : sales) {
-        sale.bind(head, days.now(), recordedBy.user());
-        sale.bindLines(line);
-        sale.bindNotes(note);
-      }
-      for (PreparedStatement statement : new ArrayList<>(List.of(head, line, note))) {
-        statement.executeBatch();
-      }
-    }
+  /** Keeps sales together with the movements that they made. */
+  public void keep(List<SaleRow> sales, Bundle write) {
+    SaleRow.add(sales, days.now(), recordedBy.user(), write);
   }
 
   private static byte[] hash(String said) {
