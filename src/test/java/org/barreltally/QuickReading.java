@@ -17,8 +17,9 @@ import org.hamcrest.Matcher;
 
 /**
  * Looks simple paths up in JSON answers by itself. REST Assured compiles a script for every look,
- * two milliseconds each, which was a sixth of the time of all tests. Whatever is not simple, is not
- * JSON or does not match goes to REST Assured, which judges it and tells about it as ever.
+ * two milliseconds each, which was a sixth of the processor time of these tests. Whatever is not
+ * simple, is not JSON or does not match goes to REST Assured, which judges it and tells about it as
+ * ever.
  */
 final class QuickReading implements Filter {
 
