@@ -31,20 +31,21 @@ figure() { # what, goal, whether more is better, script, pattern that leaves the
 } >"$out/figures.tsv"
 column -t -s$'\t' "$out/figures.tsv"
 
+cd "$out" # the plot names its files, and shall name no folder
 gnuplot <<PLOT
 set terminal svg size 1100,460 font "sans,13" background "white"
-set output "$out/figures.svg"
+set output "figures.svg"
 set datafile separator "\t"
 set logscale x
 set xrange [0.1:200]
-set yrange [-0.8:$(wc -l <"$out/figures.tsv") - 0.2] reverse
+set yrange [-0.8:$(wc -l <figures.tsv) - 0.2] reverse
 set xlabel "ratio (logarithmic); the bar is the median, the cross the goal"
 set grid x
 set lmargin 72
 set style fill solid 0.6
 unset key
 set ytics out nomirror
-plot "$out/figures.tsv" using (0.1):0:(0.1):2:(\$0-0.3):(\$0+0.3):ytic(1) with boxxyerror lc rgb "#7a3a12", \
+plot "figures.tsv" using (0.1):0:(0.1):2:(\$0-0.3):(\$0+0.3):ytic(1) with boxxyerror lc rgb "#7a3a12", \
      "" using 3:0 with points pt 2 ps 1.4 lw 2 lc rgb "#1f4e3d"
 PLOT
 echo "plot: $out/figures.svg"
