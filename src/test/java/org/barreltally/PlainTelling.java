@@ -7,7 +7,7 @@ import io.restassured.config.LogConfig;
 /**
  * What was asked and answered is told when a test fails, as it was sent: laying it out prettily,
  * which Quarkus asks of REST Assured, is done for every answer of every test and takes longer than
- * the answer.
+ * the answer. Looks into answers are quick ones too.
  */
 public class PlainTelling implements QuarkusTestBeforeClassCallback {
 

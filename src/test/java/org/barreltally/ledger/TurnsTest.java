@@ -31,51 +31,52 @@ class TurnsTest {
   void a_seller_who_comes_after_a_helper_waits_for_the_helper() throws Exception {
     String size = Owner.newSize(16);
     Item jars = items.jarsOf(shelf.lotWith(10, size), size).orElseThrow();
+    CountDownLatch selling = new CountDownLatch(1);
     CountDownLatch sold = new CountDownLatch(1);
     List<String> order = Collections.synchronizedList(new ArrayList<>());
     ExecutorService people = Executors.newFixedThreadPool(3);
-    List<Future<?>> all = new ArrayList<>();
 
-    CountDownLatch selling = new CountDownLatch(1);
-    all.add(
+    Future<?> first =
         people.submit(
             () ->
-                QuarkusTransaction.requiringNew()
-                    .run(
-                        () -> {
-                          balances.beforeNaming(List.of(jars));
-                          selling.countDown();
-                          until(sold);
-                          order.add("the first seller");
-                        })));
+                inOne(
+                    () -> {
+                      balances.beforeNaming(List.of(jars));
+                      selling.countDown();
+                      until(sold);
+                      order.add("the first seller");
+                    }));
     until(selling);
-    all.add(
+    Future<?> helper =
         people.submit(
             () ->
-                QuarkusTransaction.requiringNew()
-                    .run(
-                        () -> {
-                          balances.locked("cool-room", List.of(jars));
-                          order.add("the helper");
-                        })));
+                inOne(
+                    () -> {
+                      balances.locked("cool-room", List.of(jars));
+                      order.add("the helper");
+                    }));
     await(() -> waiting() == 1);
-    all.add(
+    Future<?> second =
         people.submit(
             () ->
-                QuarkusTransaction.requiringNew()
-                    .run(
-                        () -> {
-                          balances.beforeNaming(List.of(jars));
-                          order.add("the second seller");
-                        })));
+                inOne(
+                    () -> {
+                      balances.beforeNaming(List.of(jars));
+                      order.add("the second seller");
+                    }));
     await(() -> waiting() == 2);
     sold.countDown();
-    for (Future<?> each : all) {
+    for (Future<?> each : List.of(first, helper, second)) {
       each.get();
     }
     people.shutdown();
 
     assertEquals(List.of("the first seller", "the helper", "the second seller"), order);
+  }
+
+  /** In a transaction of its own. */
+  private static void inOne(Runnable work) {
+    QuarkusTransaction.requiringNew().run(work);
   }
 
   private long waiting() {
