@@ -30,7 +30,7 @@ class MemoryOfBooksTest {
           "CsvAnswers.known", // methods of the program
           "Visitors.asked", // questions from a network
           "Passwords.failures", // wrong passwords from a network
-          "Passwords.hashing", // processors
+          "SlowHashing.processors",
           "ErrandWorker.waiting", // with the book of each
           "Books.workedFor"); // the book itself
 

@@ -70,6 +70,9 @@ final class QuickReading implements Filter {
           }
         }
       }
+      if (method.getName().equals("jsonPath") && (with == null || with.length == 0)) {
+        return new QuickJsonPath(response.asString());
+      }
       return wrapped(proxy, target, invoked(target, method, with));
     }
 

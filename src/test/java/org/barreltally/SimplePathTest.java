@@ -1,9 +1,11 @@
 package org.barreltally;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.path.json.JsonPath;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,5 +78,17 @@ class SimplePathTest {
   void a_list_of_other_things_than_records_is_left_to_it() {
     Object root = JsonPath.from("{\"items\": [1, {\"id\": 2}]}").get("$");
     assertTrue(SimplePath.in(root, "items.id").isEmpty());
+  }
+
+  @Test
+  void the_quick_json_path_answers_as_the_other_does() {
+    JsonPath quick =
+        new QuickJsonPath("{\"total\": {\"amount\": 12.50}, \"items\": [{\"id\": \"a\"}]}");
+    assertEquals("12.5", quick.getString("total.amount"));
+    assertEquals(12.5, quick.getDouble("total.amount"));
+    assertNull(quick.getString("total.missing"));
+    assertEquals(List.of("a"), quick.getList("items.id"));
+    assertEquals("a", quick.getString("items.find { it.id == 'a' }.id"));
+    assertEquals("a", quick.setRootPath("items[0]").getString("id"));
   }
 }

@@ -8,19 +8,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
-import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.barreltally.books.Books;
 import org.barreltally.books.OfEachBook;
 import org.barreltally.people.internal.Attempts;
 import org.barreltally.people.internal.Guessing;
 import org.barreltally.people.internal.NetworkAddress;
-import org.barreltally.people.internal.PasswordHash;
 import org.barreltally.people.internal.RecentPasswords;
-import org.barreltally.people.internal.Secrets;
 import org.barreltally.people.internal.Sessions;
+import org.barreltally.people.internal.SlowHashing;
 import org.barreltally.people.internal.Users;
 import org.barreltally.refusal.InvalidField;
 
@@ -49,13 +45,8 @@ public class Passwords {
 
   static final Duration ATTEMPTS_WINDOW = Duration.ofMinutes(5);
 
-  /** Hashing uses one processor fully; more at once than there are would only starve the rest. */
-  private static final int HASHING_AT_ONCE = Runtime.getRuntime().availableProcessors();
-
-  private static final Duration HASHING_WAIT = Duration.ofSeconds(5);
-
   private final Users users;
-  private final Secrets secrets;
+  private final SlowHashing hashing;
   private final Sessions sessions;
   private final RecentPasswords recent;
   private final EntranceLog log;
@@ -64,37 +55,33 @@ public class Passwords {
   /** By network, whichever book is knocked at. */
   private final Attempts failures;
 
-  private final Semaphore hashing = new Semaphore(HASHING_AT_ONCE, true);
-  private final PasswordHash nobody;
-
   @Inject
   Passwords(
       Users users,
-      Secrets secrets,
+      SlowHashing hashing,
       Sessions sessions,
       RecentPasswords recent,
       EntranceLog log,
       Books books) {
-    this(users, secrets, sessions, recent, log, books, FAILURES_MAX);
+    this(users, hashing, sessions, recent, log, books, FAILURES_MAX);
   }
 
   Passwords(
       Users users,
-      Secrets secrets,
+      SlowHashing hashing,
       Sessions sessions,
       RecentPasswords recent,
       EntranceLog log,
       Books books,
       int failuresMax) {
     this.users = users;
-    this.secrets = secrets;
+    this.hashing = hashing;
     this.sessions = sessions;
     this.recent = recent;
     this.log = log;
     this.attempts =
         books.keeping(() -> new Attempts(ATTEMPTS_MAX, ATTEMPTS_WINDOW, Ticker.systemTicker()));
     this.failures = new Attempts(failuresMax, ATTEMPTS_WINDOW, Ticker.systemTicker());
-    this.nobody = PasswordHash.ofNobody(secrets);
   }
 
   /** Who this name and password were right for a moment ago; costs microseconds. */
@@ -139,7 +126,7 @@ public class Passwords {
     }
     counted(name, null);
     Users.Known known = users.named(name).orElseThrow(WrongPassword::new);
-    if (!slowly(() -> PasswordHash.read(known.passwordHash()).matches(current))) {
+    if (!hashing.fits(current, Optional.of(known.passwordHash()))) {
       throw new WrongPassword();
     }
     attempts.here().clear(name);
@@ -153,8 +140,7 @@ public class Passwords {
 
   /** The stored form of a new password. */
   String hash(String password) {
-    return slowly(
-        () -> PasswordHash.of(password, secrets.salt(), PasswordHash.ITERATIONS).stored());
+    return hashing.hash(password);
   }
 
   private Optional<Person> judgeSlowly(String name, String password, String address) {
@@ -162,8 +148,7 @@ public class Passwords {
     failures.require(household);
     counted(name, address);
     Optional<Users.Known> known = known(name);
-    PasswordHash stored = known.map(k -> PasswordHash.read(k.passwordHash())).orElse(nobody);
-    if (!slowly(() -> stored.matches(password)) || known.isEmpty()) {
+    if (!hashing.fits(password, known.map(Users.Known::passwordHash))) {
       UUID about = known.map(k -> k.person().id()).orElse(null);
       log.keep(EntranceEvent.DID_NOT_FIT, about, address);
       if (failures.countFailed(household)) {
@@ -172,8 +157,9 @@ public class Passwords {
       return Optional.empty();
     }
     attempts.here().clear(name);
-    if (stored.isWeakerThan(PasswordHash.ITERATIONS)) {
-      users.replaceHash(known.get().person().id(), known.get().passwordHash(), hash(password));
+    String stored = known.get().passwordHash();
+    if (hashing.isOutdated(stored)) {
+      users.replaceHash(known.get().person().id(), stored, hash(password));
     }
     return known.map(Users.Known::person);
   }
@@ -192,24 +178,6 @@ public class Passwords {
             EntranceEvent.TOO_MANY, known(name).map(k -> k.person().id()).orElse(null), address);
       }
       throw tooMany;
-    }
-  }
-
-  private <T> T slowly(Supplier<T> work) {
-    boolean mayHash = false;
-    try {
-      mayHash = hashing.tryAcquire(HASHING_WAIT.toMillis(), TimeUnit.MILLISECONDS);
-      if (!mayHash) {
-        throw new TooManyAttempts(HASHING_WAIT);
-      }
-      return work.get();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new TooManyAttempts(HASHING_WAIT);
-    } finally {
-      if (mayHash) {
-        hashing.release();
-      }
     }
   }
 

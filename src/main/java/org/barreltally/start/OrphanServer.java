@@ -14,6 +14,7 @@ import java.util.concurrent.TimeUnit;
 final class OrphanServer {
 
   private static final long SECONDS_TO_END = 10;
+  private static final String PROCESS_NUMBER = "[1-9][0-9]{0,17}";
   private static final long MILLISECONDS_BETWEEN_LOOKS = 50;
 
   private final DataFolder folder;
@@ -51,19 +52,22 @@ final class OrphanServer {
       return false;
     }
     String pid = Files.readString(pidFile).lines().findFirst().orElse("").strip();
-    return processes().stream().anyMatch(p -> pid.equals(Long.toString(p.pid())));
+    return pid.matches(PROCESS_NUMBER)
+        && ProcessHandle.of(Long.parseLong(pid)).filter(this::isOurs).isPresent();
   }
 
   /** Living processes whose program lies in this data folder. */
   List<ProcessHandle> processes() {
-    return ProcessHandle.allProcesses()
-        .filter(ProcessHandle::isAlive)
-        .filter(p -> p.info().command().map(this::liesHere).orElse(false))
-        .toList();
+    return ProcessHandle.allProcesses().filter(this::isOurs).toList();
   }
 
-  private boolean liesHere(String command) {
-    return Path.of(command).startsWith(folder.root());
+  private boolean isOurs(ProcessHandle process) {
+    return process.isAlive()
+        && process
+            .info()
+            .command()
+            .filter(command -> Path.of(command).startsWith(folder.root()))
+            .isPresent();
   }
 
   /** Waits some seconds for the processes to end; looked at directly, the system tells nobody. */

@@ -7,11 +7,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.options.RequestOptions;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -39,7 +37,6 @@ class CrowdedPagesIT {
   private Screen screen;
 
   private JsonNode posts(String path, String json) throws Exception {
-    String login = "owner:" + Screen.PASSWORD;
     APIResponse answer =
         screen
             .context()
@@ -47,11 +44,7 @@ class CrowdedPagesIT {
             .post(
                 screen.address(path),
                 RequestOptions.create()
-                    .setHeader(
-                        "Authorization",
-                        "Basic "
-                            + Base64.getEncoder()
-                                .encodeToString(login.getBytes(StandardCharsets.UTF_8)))
+                    .setHeader("Authorization", Program.LOGIN)
                     .setHeader("Content-Type", "application/json")
                     .setHeader("Idempotency-Key", UUID.randomUUID().toString())
                     .setData(json));
@@ -160,7 +153,7 @@ class CrowdedPagesIT {
 
   @Test
   void all_of_it_fits() throws Exception {
-    Map<String, String> settings = Program.ownBook(folder, Screen.PASSWORD);
+    Map<String, String> settings = Program.ownBook(folder);
     List<String> faults = new ArrayList<>();
     try (Program program = Program.start(settings).awaitReady()) {
       try (Screen phone = Screen.of(program, Screen.PHONE).signsIn()) {

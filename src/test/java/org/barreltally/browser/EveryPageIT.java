@@ -90,7 +90,7 @@ class EveryPageIT {
   }
 
   private void everywhere(boolean demo) throws Exception {
-    Map<String, String> settings = Program.ownBook(folder, Screen.PASSWORD);
+    Map<String, String> settings = Program.ownBook(folder);
     String what = demo ? "season" : "empty";
     List<String> faults = new ArrayList<>();
     try (Program program = demo ? Program.startSeason(settings) : Program.start(settings);

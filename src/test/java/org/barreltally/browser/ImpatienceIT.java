@@ -24,7 +24,7 @@ class ImpatienceIT {
 
   @BeforeAll
   static void an_empty_book() throws Exception {
-    program = Program.start(Program.ownBook(folder, Screen.PASSWORD)).awaitReady();
+    program = Program.start(Program.ownBook(folder)).awaitReady();
   }
 
   @AfterAll

@@ -36,7 +36,7 @@ class MainJobIT {
 
   @BeforeAll
   static void an_empty_book() throws Exception {
-    program = Program.start(Program.ownBook(folder, Screen.PASSWORD)).awaitReady();
+    program = Program.start(Program.ownBook(folder)).awaitReady();
   }
 
   @AfterAll

@@ -15,13 +15,12 @@ import org.junit.jupiter.api.io.TempDir;
 /** The program is killed while it enters a long file: none of it stands in the book afterwards. */
 class ErrandBrokenOffIT {
 
-  private static final String PASSWORD = "the lights went out";
   private static final int BARRELS = 4_000;
 
   @TempDir Path folder;
 
   private static RequestSpecification owner(Program program) {
-    return given().port(program.port()).auth().preemptive().basic("owner", PASSWORD);
+    return given().port(program.port()).header("Authorization", Program.LOGIN);
   }
 
   private static String file() {
@@ -37,7 +36,7 @@ class ErrandBrokenOffIT {
 
   @Test
   void nothing_is_half_in_the_book() throws Exception {
-    Map<String, String> settings = Program.ownBook(folder, PASSWORD);
+    Map<String, String> settings = Program.ownBook(folder);
     String id;
     try (Program program = Program.start(settings).awaitReady()) {
       id =

@@ -5,9 +5,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.Base64;
 import java.util.UUID;
 
 /** Asks the program as the owner; an answer that does not come is no answer. */
@@ -21,11 +19,8 @@ final class Asker {
   private final String login;
   private volatile int port;
 
-  Asker(String password, int port) {
-    login =
-        "Basic "
-            + Base64.getEncoder()
-                .encodeToString(("owner:" + password).getBytes(StandardCharsets.UTF_8));
+  Asker(String login, int port) {
+    this.login = login;
     this.port = port;
   }
 

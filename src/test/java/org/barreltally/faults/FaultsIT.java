@@ -41,7 +41,6 @@ class FaultsIT {
           .filter(fault -> fault.name().matches(System.getProperty("barreltally.fault", ".*")))
           .toList();
 
-  private static final String PASSWORD = "whatever breaks";
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final int ASKERS = 6;
   private static final Duration ROUND = Duration.ofMillis(700);
@@ -108,7 +107,7 @@ class FaultsIT {
   private void rounds(List<Fault> faults, int from, int to) throws Exception {
     start(0, Map.of());
     int port = program.port();
-    asker = new Asker(PASSWORD, port);
+    asker = new Asker(Program.LOGIN, port);
     try {
       ofBook.addAll(job.begin(asker));
       for (int round = from; round < to; round++) {
@@ -128,7 +127,7 @@ class FaultsIT {
 
   private void start(int port, Map<String, String> more) throws Exception {
     long begun = System.nanoTime();
-    Map<String, String> settings = new java.util.HashMap<>(Program.ownBook(folder, PASSWORD));
+    Map<String, String> settings = new java.util.HashMap<>(Program.ownBook(folder));
     settings.putAll(more);
     if (port != 0) {
       settings.put("PORT", Integer.toString(port));

@@ -9,12 +9,10 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -77,7 +75,7 @@ class HostileFormsIT {
   @Test
   void nothing_breaks_and_what_is_typed_stays_text() throws Exception {
     System.out.println("hostile forms: " + FORMS + ", seed " + SEED);
-    Map<String, String> settings = Program.ownBook(folder, PASSWORD);
+    Map<String, String> settings = Program.ownBook(folder);
     try (Program program = Program.startSeason(settings).awaitReady()) {
       address = "http://localhost:" + program.port();
       cookie = signedIn();
@@ -118,10 +116,8 @@ class HostileFormsIT {
   }
 
   private HttpRequest.Builder machine(String path) {
-    String login =
-        Base64.getEncoder().encodeToString(("owner:" + PASSWORD).getBytes(StandardCharsets.UTF_8));
     return HttpRequest.newBuilder(URI.create(address + path))
-        .header("Authorization", "Basic " + login);
+        .header("Authorization", Program.loginByPassword());
   }
 
   private HttpResponse<String> sent(HttpRequest.Builder request) throws Exception {

@@ -14,7 +14,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -33,7 +32,6 @@ class HostileRequestsIT {
 
   private static final int REQUESTS = Integer.getInteger("barreltally.hostile", 2_500);
   private static final long SEED = Long.getLong("barreltally.seed", 20_261_126L);
-  private static final String PASSWORD = Program.PASSWORD;
   private static final ObjectMapper JSON = new ObjectMapper();
 
   /** No regular expression and no parser may need longer; a limit, not a measurement. */
@@ -69,7 +67,7 @@ class HostileRequestsIT {
   @Test
   void nothing_breaks_leaks_or_stays_half() throws Exception {
     System.out.println("hostile requests: " + REQUESTS + ", seed " + SEED);
-    Map<String, String> settings = Program.ownBook(folder, PASSWORD);
+    Map<String, String> settings = Program.ownBook(folder);
     try (Program program = Program.startSeason(settings).awaitReady()) {
       address = "http://localhost:" + program.port();
       List<Operation> operations = Operation.of(JSON.readTree(get("/openapi?format=json")));
@@ -100,11 +98,9 @@ class HostileRequestsIT {
   }
 
   private HttpRequest.Builder request(String path) {
-    String login =
-        Base64.getEncoder().encodeToString(("owner:" + PASSWORD).getBytes(StandardCharsets.UTF_8));
     return HttpRequest.newBuilder(URI.create(address + path))
         .timeout(LONGEST)
-        .header("Authorization", "Basic " + login);
+        .header("Authorization", Program.loginByPassword());
   }
 
   /** Ids, tags, lots and codes that the book knows, so that some requests find something. */

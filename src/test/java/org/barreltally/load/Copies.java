@@ -7,9 +7,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.Base64;
 import java.util.List;
 import java.util.Random;
 import java.util.UUID;
@@ -27,12 +25,9 @@ final class Copies {
   private final List<Integer> ports;
   private final String owner;
 
-  Copies(List<Integer> ports, String password) {
+  Copies(List<Integer> ports, String owner) {
     this.ports = ports;
-    owner =
-        "Basic "
-            + Base64.getEncoder()
-                .encodeToString(("owner:" + password).getBytes(StandardCharsets.UTF_8));
+    this.owner = owner;
   }
 
   String owner() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -24,7 +25,6 @@ import org.junit.jupiter.api.parallel.Isolated;
 @Isolated("it crowds the program, and nothing else may")
 class CrowdIT {
 
-  private static final String PASSWORD = "a crowd at the door";
   private static final int AT_ONCE = 3;
   private static final int PEOPLE = 40;
 
@@ -32,18 +32,10 @@ class CrowdIT {
 
   @Test
   void who_is_too_many_hears_it_at_once_and_is_served_later() throws Exception {
-    Map<String, String> settings =
-        Map.of(
-            "BARRELTALLY_DATA",
-            folder.toString(),
-            "BARRELTALLY_OWNER_PASSWORD",
-            PASSWORD,
-            "BARRELTALLY_REQUESTS_AT_ONCE",
-            Integer.toString(AT_ONCE),
-            "HTTPS_PORT",
-            "off");
+    Map<String, String> settings = new HashMap<>(Program.ownBook(folder));
+    settings.put("BARRELTALLY_REQUESTS_AT_ONCE", Integer.toString(AT_ONCE));
     try (Program program = Program.start(settings).awaitReady()) {
-      Copies copies = new Copies(List.of(program.port()), PASSWORD);
+      Copies copies = new Copies(List.of(program.port()), Program.LOGIN);
       copies.read("/api/me");
       Map<Integer, Integer> statuses = new TreeMap<>();
       for (int wave = 0; wave < 5; wave++) {

@@ -45,7 +45,6 @@ class LoadIT {
 
   private static final int PATIENCE = 20;
   private static final long SEED = Long.getLong("barreltally.seed", 1_127L);
-  private static final String PASSWORD = "a busy season";
   private static final int PHONES = 50;
   private static final List<String> PAGES =
       List.of(
@@ -79,10 +78,10 @@ class LoadIT {
 
   @Test
   void everything_asked_is_done_and_stands_in_the_book_once() throws Exception {
-    Map<String, String> first = Program.ownBook(folder.resolve("first"), PASSWORD);
+    Map<String, String> first = Program.ownBook(folder.resolve("first"));
     try (Program one = Program.start(first).awaitReady();
         Program other = Program.start(second()).awaitReady()) {
-      copies = new Copies(List.of(one.port(), other.port()), PASSWORD);
+      copies = new Copies(List.of(one.port(), other.port()), Program.LOGIN);
       season = Season.begun(copies, PHONES);
       busy();
       tallies.forEach((who, tally) -> System.out.println("load: " + who + " " + tally));
@@ -103,7 +102,7 @@ class LoadIT {
 
   private void busy() throws Exception {
     System.out.println("load: " + LONG + ", seed " + SEED);
-    String session = copies.session(PASSWORD);
+    String session = copies.session(Program.PASSWORD);
     for (String who : List.of("phones", "canners", "clerks", "helpers", "readers")) {
       tallies.put(who, new Tally());
     }

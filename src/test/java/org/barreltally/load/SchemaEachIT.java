@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Several sugarhouses in one database, a schema and a role each: none sees another's book. */
 class SchemaEachIT {
 
-  private static final String PASSWORD = "sugarhouses side by side";
+  private static final String PASSWORD = Program.PASSWORD;
   private static final List<String> LISTS =
       List.of("/api/stock?limit=500", "/api/barrels?limit=500", "/api/movements?limit=500");
 
@@ -28,7 +28,7 @@ class SchemaEachIT {
   @Test
   void three_books_in_one_database_and_one_of_them_saved_and_brought_up_beside() throws Exception {
     Path first = folder.resolve("first");
-    try (Program own = Program.start(Program.ownBook(first, PASSWORD)).awaitReady();
+    try (Program own = Program.start(Program.ownBook(first)).awaitReady();
         Program ridge = Program.start(sugarhouse(first, "ridge", true)).awaitReady();
         Program hollow = Program.start(sugarhouse(first, "hollow", false)).awaitReady()) {
       Program.await(() -> ridge.output().contains("Shrink in all"));
@@ -117,6 +117,6 @@ class SchemaEachIT {
   }
 
   private static Copies copies(Program program) {
-    return new Copies(List.of(program.port()), PASSWORD);
+    return new Copies(List.of(program.port()), Program.loginByPassword());
   }
 }

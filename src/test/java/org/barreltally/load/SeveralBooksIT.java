@@ -34,7 +34,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class SeveralBooksIT {
 
-  private static final String PASSWORD = "sugarhouses in one program";
+  private static final String PASSWORD = Program.PASSWORD;
   private static final List<String> TWO = List.of("ridge", "hollow");
   private static final int PEOPLE = 8;
   private static final int ERRANDS_EACH = 15;
@@ -235,7 +235,7 @@ class SeveralBooksIT {
   }
 
   private static Map<String, String> alone(Path folder) {
-    Map<String, String> settings = new HashMap<>(Program.ownBook(folder, PASSWORD));
+    Map<String, String> settings = new HashMap<>(Program.ownBook(folder));
     settings.put("BARRELTALLY_BOOKS", String.join(",", TWO));
     return settings;
   }
@@ -244,7 +244,7 @@ class SeveralBooksIT {
   private Map<String, String> beside(Path server, String copy, List<String> books)
       throws Exception {
     Map<String, String> settings = new HashMap<>(Program.beside(server));
-    settings.putAll(Program.ownBook(folder.resolve(copy), PASSWORD));
+    settings.putAll(Program.ownBook(folder.resolve(copy)));
     settings.put("BARRELTALLY_BOOKS", String.join(",", books));
     return settings;
   }

@@ -22,8 +22,8 @@ import org.barreltally.Owner;
 import org.barreltally.PageReader;
 import org.barreltally.books.Books;
 import org.barreltally.people.internal.RecentPasswords;
-import org.barreltally.people.internal.Secrets;
 import org.barreltally.people.internal.Sessions;
+import org.barreltally.people.internal.SlowHashing;
 import org.barreltally.people.internal.Users;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,7 +37,7 @@ class EntranceLogTest {
   @Inject PersonFixture people;
   @Inject Passwords passwords;
   @Inject Users users;
-  @Inject Secrets secrets;
+  @Inject SlowHashing hashing;
   @Inject Sessions sessions;
   @Inject RecentPasswords recent;
   @Inject EntranceLog entranceLog;
@@ -78,7 +78,7 @@ class EntranceLogTest {
   @Test
   void one_network_that_tries_many_names_waits_and_others_do_not() {
     int most = 12;
-    Passwords soonTired = new Passwords(users, secrets, sessions, recent, entranceLog, books, most);
+    Passwords soonTired = new Passwords(users, hashing, sessions, recent, entranceLog, books, most);
     for (int n = 0; n < most; n++) {
       String nobody = "nobody" + UUID.randomUUID().toString().substring(0, 8);
       assertEquals(

@@ -26,8 +26,6 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class DrillIT {
 
-  private static final String PASSWORD = Program.PASSWORD;
-
   /** What the drill counts aloud, in SQL. */
   private static final Map<String, String> COUNTED =
       Map.of(
@@ -57,8 +55,8 @@ class DrillIT {
     Map<String, String> rows;
     Map<String, String> counts;
     Map<String, String> told;
-    try (Program program = Program.startSeason(Program.ownBook(farm, PASSWORD)).awaitReady()) {
-      EveryList lists = new EveryList(program.port(), PASSWORD);
+    try (Program program = Program.startSeason(Program.ownBook(farm)).awaitReady()) {
+      EveryList lists = new EveryList(program.port(), Program.loginByPassword());
       told = lists.told();
       rows = digests(Program.ownerIn(farm));
       counts = counts(Program.ownerIn(farm));
@@ -99,8 +97,8 @@ class DrillIT {
   }
 
   private void comparedOverTheInterface(Path restored, Map<String, String> told) throws Exception {
-    try (Program program = Program.start(Program.ownBook(restored, PASSWORD)).awaitReady()) {
-      Map<String, String> again = new EveryList(program.port(), PASSWORD).told();
+    try (Program program = Program.start(Program.ownBook(restored)).awaitReady()) {
+      Map<String, String> again = new EveryList(program.port(), Program.loginByPassword()).told();
       assertTrue(told.keySet().removeAll(NOT_OF_THE_BOOK));
       assertTrue(again.keySet().removeAll(NOT_OF_THE_BOOK));
       assertEquals(told.keySet(), again.keySet());

@@ -9,7 +9,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -24,12 +23,9 @@ final class EveryList {
   private final String login;
 
   /** Of a program that serves here, below this path, asked as its owner. */
-  EveryList(int port, String password) {
+  EveryList(int port, String login) {
     root = "http://127.0.0.1:" + port;
-    login =
-        "Basic "
-            + Base64.getEncoder()
-                .encodeToString(("owner:" + password).getBytes(StandardCharsets.UTF_8));
+    this.login = login;
   }
 
   /** Every GET without an identity in its path that answers 200 in JSON: the answer, by path. */

@@ -9,7 +9,6 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -136,10 +135,7 @@ class KeepingCommandsIT {
     HttpURLConnection connection =
         (HttpURLConnection)
             URI.create("http://localhost:" + program.port() + path).toURL().openConnection();
-    String login =
-        Base64.getEncoder()
-            .encodeToString(("owner:" + Program.PASSWORD).getBytes(StandardCharsets.UTF_8));
-    connection.setRequestProperty("Authorization", "Basic " + login);
+    connection.setRequestProperty("Authorization", Program.LOGIN);
     return new String(connection.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
   }
 }

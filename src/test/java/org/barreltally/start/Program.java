@@ -9,6 +9,7 @@ import java.net.HttpURLConnection;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -16,6 +17,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -25,11 +27,18 @@ import java.util.function.BooleanSupplier;
 /** The built program in a process of its own, as a person would start it. */
 public final class Program implements AutoCloseable {
 
-  /** Of everybody in books made ready for tests. */
+  /** Of the owner in books made for tests. */
   public static final String PASSWORD = "what the tests sign in with";
+
+  /** A token of the owner in books made ready for tests; judging a password takes 2 s at first. */
+  static final String TOKEN = "btl_known-to-every-test";
+
+  /** Lets the owner of a book made ready in, as the header Authorization. */
+  public static final String LOGIN = "Bearer " + TOKEN;
 
   static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar").toAbsolutePath();
   private static final String DATA = "BARRELTALLY_DATA";
+  private static final String OWNER_PASSWORD = "BARRELTALLY_OWNER_PASSWORD";
   private static final long SECONDS_MAX = 180;
 
   /** A program that lives for a minute is not worth compiling for a day. */
@@ -52,11 +61,17 @@ public final class Program implements AutoCloseable {
 
   /**
    * Starts it with these settings beside those of the machine, on a free port if none is named. A
-   * data folder without a book is given an empty one first, as a first start would make it.
+   * data folder without a book is given an empty one first, as a first start would make it: with an
+   * owner who has a password and a token if the settings name the password, without one if not.
    */
   public static Program start(Map<String, String> settings) throws IOException {
     if (keepsItsOwnBook(settings)) {
-      ReadyBook.emptyInto(Path.of(settings.get(DATA)));
+      Path data = Path.of(settings.get(DATA));
+      if (PASSWORD.equals(settings.get(OWNER_PASSWORD))) {
+        ReadyBook.ownedInto(data);
+      } else {
+        ReadyBook.emptyInto(data);
+      }
     }
     return run(settings);
   }
@@ -109,9 +124,14 @@ public final class Program implements AutoCloseable {
   }
 
   /** The settings of a book of its own whose owner has a password, over HTTP alone. */
-  public static Map<String, String> ownBook(Path folder, String password) {
-    return Map.of(
-        DATA, folder.toString(), "BARRELTALLY_OWNER_PASSWORD", password, "HTTPS_PORT", "off");
+  public static Map<String, String> ownBook(Path folder) {
+    return Map.of(DATA, folder.toString(), OWNER_PASSWORD, PASSWORD, "HTTPS_PORT", "off");
+  }
+
+  /** Lets the owner in by the password, as the header Authorization. */
+  public static String loginByPassword() {
+    String login = "owner:" + PASSWORD;
+    return "Basic " + Base64.getEncoder().encodeToString(login.getBytes(StandardCharsets.UTF_8));
   }
 
   public static Map<String, String> dataIn(Path folder) {

@@ -7,6 +7,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
@@ -17,12 +18,14 @@ import org.barreltally.keeping.Tables;
 
 /**
  * Data folders made once in a run of tests and copied for each program that would make them anew: a
- * book as it is before its first owner comes, and one in which the invented season was played.
+ * book as it is before its first owner comes, one that has an owner, and one in which the invented
+ * season was played.
  */
 final class ReadyBook {
 
   private static final Path FOLDER = Path.of("target/ready-made").toAbsolutePath();
   private static final Path EMPTY = FOLDER.resolve("book");
+  private static final Path OWNED = FOLDER.resolve("owned");
   private static final Path SEASON = FOLDER.resolve("season");
   private static final String SERVER_PREFIX = "server-";
 
@@ -35,6 +38,16 @@ final class ReadyBook {
         makeEmpty();
       }
       copyInto(EMPTY, data);
+    }
+  }
+
+  /** Puts an empty book with an owner into a data folder that has none. */
+  static synchronized void ownedInto(Path data) throws IOException {
+    if (Files.notExists(data.resolve("database"))) {
+      if (!isOfThisBuild(OWNED)) {
+        makeOwned();
+      }
+      copyInto(OWNED, data);
     }
   }
 
@@ -65,24 +78,44 @@ final class ReadyBook {
         && Files.getLastModifiedTime(book).compareTo(Files.getLastModifiedTime(Program.JAR)) > 0;
   }
 
+  private interface Making {
+    void in(DatabaseLogin owner) throws SQLException;
+  }
+
   private static void makeEmpty() throws IOException {
     Path half = begun(EMPTY);
-    try (DataFolder folder = DataFolder.open(half)) {
+    served(
+        half,
+        owner -> {
+          String application = new DatabaseRoles(owner).ensure().user();
+          new Tables(owner.owned(application)).bringUpToDate();
+        });
+    finish(half, EMPTY);
+  }
+
+  private static void makeOwned() throws IOException {
+    Path half = begun(OWNED);
+    emptyInto(half);
+    served(half, OwnerRow::addTo);
+    finish(half, OWNED);
+  }
+
+  private static void served(Path data, Making making) throws IOException {
+    try (DataFolder folder = DataFolder.open(data)) {
       EmbeddedServer server = new EmbeddedServer(folder);
       try {
-        DatabaseLogin owner = server.start();
-        String application = new DatabaseRoles(owner).ensure().user();
-        new Tables(owner.owned(application)).bringUpToDate();
+        making.in(server.start());
+      } catch (SQLException e) {
+        throw new IOException(e);
       } finally {
         server.stop();
       }
     }
-    finish(half, EMPTY);
   }
 
   private static void makeSeason() throws IOException {
     Path half = begun(SEASON);
-    Map<String, String> settings = new HashMap<>(Program.ownBook(half, Program.PASSWORD));
+    Map<String, String> settings = new HashMap<>(Program.ownBook(half));
     settings.put("BARRELTALLY_DEMO", "true");
     try (Program program = Program.start(settings).awaitReady()) {
       Program.await(() -> program.output().contains("Shows settled"));

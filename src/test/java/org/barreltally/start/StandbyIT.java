@@ -24,8 +24,6 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class StandbyIT {
 
-  private static final String PASSWORD = "read at the standby";
-
   /** What a copy tells of itself, or notes while it is asked. */
   private static final List<String> OF_THE_COPY =
       List.of("/api/backups", "/api/entrance-log", "/api/errands");
@@ -62,7 +60,7 @@ class StandbyIT {
         assertEquals(told, answers(writer));
         assertEquals(201, filled(writer, "W-2").statusCode());
         assertTrue(
-            new EveryList(writer.port(), PASSWORD)
+            new EveryList(writer.port(), Program.loginByPassword())
                 .get("/api/ledger/invariants")
                 .body()
                 .replaceAll("\"violations\":\\[\\]", "")
@@ -80,14 +78,14 @@ class StandbyIT {
   }
 
   private Map<String, String> copy(DebianServer server, String name, boolean demo) {
-    Map<String, String> settings = new HashMap<>(Program.ownBook(folder.resolve(name), PASSWORD));
+    Map<String, String> settings = new HashMap<>(Program.ownBook(folder.resolve(name)));
     settings.putAll(server.settings());
     settings.put("BARRELTALLY_DEMO", Boolean.toString(demo));
     return settings;
   }
 
   private static Map<String, String> answers(Program program) throws Exception {
-    Map<String, String> answers = new EveryList(program.port(), PASSWORD).told();
+    Map<String, String> answers = new EveryList(program.port(), Program.loginByPassword()).told();
     assertTrue(answers.keySet().removeAll(OF_THE_COPY));
     answers.replaceAll((path, answer) -> answer.replaceAll("\"now\":\"[^\"]*\"", "\"now\""));
     return answers;
@@ -112,12 +110,17 @@ class StandbyIT {
       DebianServer primary, DebianServer standby, Program writer, Program reader) throws Exception {
     assertEquals(201, filled(writer, "W-1").statusCode());
     standby.awaitAll(primary);
-    assertEquals(200, new EveryList(reader.port(), PASSWORD).get("/api/barrels/W-1").statusCode());
+    assertEquals(
+        200,
+        new EveryList(reader.port(), Program.loginByPassword())
+            .get("/api/barrels/W-1")
+            .statusCode());
   }
 
   private static HttpResponse<String> filled(Program program, String tag) throws Exception {
     String barrel = Owner.barrel(tag, 2026, "2026-03-14", 486.5, 42.0, 66.9, 70);
-    return new EveryList(program.port(), PASSWORD).post("/api/barrels", barrel.replace('\'', '"'));
+    return new EveryList(program.port(), Program.loginByPassword())
+        .post("/api/barrels", barrel.replace('\'', '"'));
   }
 
   /** Signs in by the form, for a cookie that is good at every copy. */
@@ -130,7 +133,7 @@ class StandbyIT {
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(
                     HttpRequest.BodyPublishers.ofString(
-                        "username=owner&password=" + PASSWORD.replace(' ', '+'))));
+                        "username=owner&password=" + Program.PASSWORD.replace(' ', '+'))));
     return answer.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
   }
 

@@ -41,8 +41,8 @@ public final class PasswordHash {
   }
 
   /** The hash of a user who does not exist: costs the usual time to try and fits no password. */
-  public static PasswordHash ofNobody(Secrets secrets) {
-    return new PasswordHash(ITERATIONS, secrets.salt(), secrets.bytes(HASH_BITS / 8));
+  static PasswordHash ofNobody(Secrets secrets, int iterations) {
+    return new PasswordHash(iterations, secrets.salt(), secrets.bytes(HASH_BITS / 8));
   }
 
   /** Reads a stored hash; the text is our own, so anything unreadable is a defect. */

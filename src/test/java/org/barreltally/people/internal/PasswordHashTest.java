@@ -58,9 +58,9 @@ class PasswordHashTest {
 
   @Test
   void nobody_has_no_password() {
-    PasswordHash nobody = PasswordHash.ofNobody(new Secrets());
+    PasswordHash nobody = PasswordHash.ofNobody(new Secrets(), 10);
     assertFalse(nobody.matches(""));
-    assertFalse(nobody.isWeakerThan(PasswordHash.ITERATIONS));
+    assertFalse(nobody.isWeakerThan(10));
   }
 
   @Test
