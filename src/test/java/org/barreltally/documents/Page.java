@@ -5,7 +5,7 @@ import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
 import com.google.zxing.MultiFormatReader;
 import com.google.zxing.NotFoundException;
-import com.google.zxing.client.j2se.BufferedImageLuminanceSource;
+import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 
@@ -30,9 +31,15 @@ public final class Page {
     this.picture = picture;
   }
 
+  /** Red, green and blue of each dot, row by row, without a look into each by itself. */
+  private int[] dots() {
+    return (int[])
+        picture.getRaster().getDataElements(0, 0, picture.getWidth(), picture.getHeight(), null);
+  }
+
   static Page of(byte[] pdf, int number) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
-      return new Page(new PDFRenderer(document).renderImageWithDPI(number - 1, DPI));
+      return new Page(new PDFRenderer(document).renderImageWithDPI(number - 1, DPI, ImageType.RGB));
     }
   }
 
@@ -77,9 +84,11 @@ public final class Page {
     int top = Integer.MAX_VALUE;
     int right = -1;
     int bottom = -1;
+    int[] dots = dots();
+    int width = picture.getWidth();
     for (int y = 0; y < picture.getHeight(); y++) {
-      for (int x = 0; x < picture.getWidth(); x++) {
-        if ((picture.getRGB(x, y) & 0xFF) < DARK) {
+      for (int x = 0; x < width; x++) {
+        if ((dots[y * width + x] & 0xFF) < DARK) {
           left = Math.min(left, x);
           top = Math.min(top, y);
           right = Math.max(right, x + 1);
@@ -101,7 +110,9 @@ public final class Page {
   String decoded(BarcodeFormat kind) throws NotFoundException {
     return new MultiFormatReader()
         .decode(
-            new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(picture))),
+            new BinaryBitmap(
+                new HybridBinarizer(
+                    new RGBLuminanceSource(picture.getWidth(), picture.getHeight(), dots()))),
             Map.of(
                 DecodeHintType.POSSIBLE_FORMATS,
                 List.of(kind),

@@ -32,6 +32,9 @@ public final class EmptyDatabase implements AutoCloseable {
   /** By version, databases with its tables and no book. */
   private static final Map<String, String> TEMPLATES = new HashMap<>();
 
+  /** Until the tests end, like the server. */
+  private static Connection administrator;
+
   private final String name;
   private boolean untouched = true;
 
@@ -179,10 +182,13 @@ public final class EmptyDatabase implements AutoCloseable {
     }
   }
 
-  private static void asAdministrator(String sql) throws SQLException {
-    String url = setting("jdbc-url").replaceFirst("[^/]*$", "postgres");
-    try (Connection connection = source(url, "postgres").getConnection();
-        Statement statement = connection.createStatement()) {
+  /** One signing in for all of them: it takes longer than most of what is asked then. */
+  private static synchronized void asAdministrator(String sql) throws SQLException {
+    if (administrator == null) {
+      String url = setting("jdbc-url").replaceFirst("[^/]*$", "postgres");
+      administrator = source(url, "postgres").getConnection();
+    }
+    try (Statement statement = administrator.createStatement()) {
       statement.execute(sql);
     }
   }

@@ -13,6 +13,8 @@ import java.sql.Statement;
 import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.eclipse.microprofile.config.ConfigProvider;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -101,6 +103,8 @@ class AppendOnlyTest {
       cost_methods method
       """;
 
+  private static Connection owner;
+
   @Inject DataSource application;
 
   /** An assignment changes nothing, and is refused all the same. */
@@ -127,13 +131,10 @@ class AppendOnlyTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("changes")
   void the_owner_is_refused_by_a_trigger(String change) throws SQLException {
-    try (Connection connection = owner()) {
-      connection.setAutoCommit(false);
-      SQLException refused = refusal(connection, change);
-      connection.rollback();
-      assertEquals(RESTRICT_VIOLATION, refused.getSQLState());
-      assertTrue(refused.getMessage().contains("reverse it and enter it anew"));
-    }
+    SQLException refused = refusal(owner, change);
+    owner.rollback();
+    assertEquals(RESTRICT_VIOLATION, refused.getSQLState());
+    assertTrue(refused.getMessage().contains("reverse it and enter it anew"));
   }
 
   private static SQLException refusal(Connection connection, String change) throws SQLException {
@@ -142,11 +143,19 @@ class AppendOnlyTest {
     }
   }
 
-  private static Connection owner() throws SQLException {
-    return DriverManager.getConnection(
-        setting("quarkus.flyway.jdbc-url"),
-        setting("quarkus.flyway.username"),
-        setting("quarkus.flyway.password"));
+  @BeforeAll
+  static void signInAsTheOwner() throws SQLException {
+    owner =
+        DriverManager.getConnection(
+            setting("quarkus.flyway.jdbc-url"),
+            setting("quarkus.flyway.username"),
+            setting("quarkus.flyway.password"));
+    owner.setAutoCommit(false);
+  }
+
+  @AfterAll
+  static void signOut() throws SQLException {
+    owner.close();
   }
 
   private static String setting(String name) {

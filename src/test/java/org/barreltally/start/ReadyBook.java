@@ -68,7 +68,8 @@ final class ReadyBook {
     }
     Path server = serverIn(EMPTY).orElseThrow();
     if (serverIn(data).isEmpty()) {
-      copy(server, data.resolve(server.getFileName()));
+      Files.createDirectories(data);
+      link(server, data.resolve(server.getFileName()));
     }
   }
 
@@ -146,25 +147,54 @@ final class ReadyBook {
   }
 
   private static void copyInto(Path book, Path data) throws IOException {
+    Files.createDirectories(data);
     List<Path> parts;
     try (Stream<Path> inside = Files.list(book)) {
       parts = inside.toList();
     }
     for (Path part : parts) {
-      copy(part, data.resolve(part.getFileName()));
+      if (part.getFileName().toString().startsWith(SERVER_PREFIX)) {
+        link(part, data.resolve(part.getFileName()));
+      } else {
+        copy(part, data.resolve(part.getFileName()));
+      }
     }
   }
 
+  private interface OneFile {
+    void put(Path from, Path to) throws IOException;
+  }
+
   private static void copy(Path from, Path to) throws IOException {
-    Files.createDirectories(to.getParent());
+    all(from, to, ReadyBook::same);
+  }
+
+  /** Copies one file, or a folder without what is in it, with its owner and rights. */
+  private static void same(Path from, Path to) throws IOException {
+    Files.copy(from, to, StandardCopyOption.COPY_ATTRIBUTES, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** Programs are only read: one file in many folders, where the folders are of one disk. */
+  private static void link(Path from, Path to) throws IOException {
+    boolean oneDisk =
+        Files.getFileStore(from).equals(Files.getFileStore(to.toAbsolutePath().getParent()));
+    if (oneDisk) {
+      all(from, to, (file, link) -> Files.createLink(link, file));
+    } else {
+      copy(from, to);
+    }
+  }
+
+  /** Makes the folders of a tree anew and puts every file of it there, in one way or another. */
+  private static void all(Path from, Path to, OneFile each) throws IOException {
     try (Stream<Path> all = Files.walk(from)) {
-      for (Path each : (Iterable<Path>) all::iterator) {
-        Files.copy(
-            each,
-            to.resolve(from.relativize(each).toString()),
-            StandardCopyOption.COPY_ATTRIBUTES,
-            StandardCopyOption.REPLACE_EXISTING,
-            LinkOption.NOFOLLOW_LINKS);
+      for (Path path : (Iterable<Path>) all::iterator) {
+        Path there = to.resolve(from.relativize(path).toString());
+        if (Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)) {
+          same(path, there);
+        } else {
+          each.put(path, there);
+        }
       }
     } catch (UncheckedIOException e) {
       throw e.getCause();
