@@ -8,7 +8,6 @@ import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.Response;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -48,7 +47,7 @@ final class Screen implements AutoCloseable {
             .chromium()
             .launch(
                 new BrowserType.LaunchOptions()
-                    .setExecutablePath(chromium())
+                    .setExecutablePath(Chromium.program())
                     .setArgs(List.of("--no-sandbox")))
             .newContext(options.setLocale("en-US"));
     context.setDefaultTimeout(15_000);
@@ -61,14 +60,6 @@ final class Screen implements AutoCloseable {
           }
         });
     page.onPageError(complaints::add);
-  }
-
-  /**
-   * The system's; without a window of its own where there is that build, which takes a third less.
-   */
-  private static Path chromium() {
-    Path windowless = Path.of("/usr/bin/chromium-headless-shell");
-    return Files.exists(windowless) ? windowless : Path.of("/usr/bin/chromium");
   }
 
   static Screen of(Program program, int width) {

@@ -114,7 +114,7 @@ class KeepingCommandsIT {
 
   private static void done(String words, Map<String, String> settings, String command, Path file)
       throws Exception {
-    try (Program program = Program.run(settings, command, file.toString())) {
+    try (Program program = Program.startAnew(settings, command, file.toString())) {
       assertEquals(0, program.exitCode(), () -> program.output() + program.errors());
       assertEquals(List.of(), program.errors());
       assertTrue(program.output().contains(words), program.output());

@@ -87,11 +87,12 @@ public final class Program implements AutoCloseable {
   }
 
   /** Starts it so that it makes everything but PostgreSQL's programs itself. */
-  public static Program startAnew(Map<String, String> settings) throws IOException {
+  public static Program startAnew(Map<String, String> settings, String... arguments)
+      throws IOException {
     if (settings.containsKey(DATA)) {
       ReadyBook.serverInto(Path.of(settings.get(DATA)));
     }
-    return run(settings);
+    return run(settings, arguments);
   }
 
   private static boolean keepsItsOwnBook(Map<String, String> settings) {

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.barreltally.browser.Barriers;
+import org.barreltally.browser.Chromium;
 import org.barreltally.start.TestCertificates;
 import org.eclipse.microprofile.config.ConfigProvider;
 
@@ -115,7 +116,7 @@ final class TestPhone implements AutoCloseable {
             .launchPersistentContext(
                 home.resolve("profile"),
                 new BrowserType.LaunchPersistentContextOptions()
-                    .setExecutablePath(Path.of("/usr/bin/chromium"))
+                    .setExecutablePath(Chromium.program())
                     .setEnv(environment)
                     .setArgs(
                         List.of(
