@@ -31,6 +31,8 @@ class StartingAgainIT {
       assertFalse(
           Files.readString(data.resolve("database.log")).contains(owner.password()),
           "the password is logged");
+      String hash = Program.sql(owner, "SELECT password_hash FROM users");
+      assertTrue(hash.startsWith("pbkdf2-sha256$600000$"), "what tests hash quickly, it does not");
       Program.sql(owner, "CREATE TABLE kept AS SELECT 1 AS jar");
       first.stop();
     }
