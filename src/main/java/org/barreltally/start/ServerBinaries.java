@@ -107,7 +107,10 @@ final class ServerBinaries {
     return archive;
   }
 
-  /** Tells archives of versions apart, not forged ones: a checksum takes a hundredth of a hash. */
+  /**
+   * Tells archives of versions apart, not forged ones: it is worked out at every start, before
+   * anything is compiled.
+   */
   private static String fingerprint(Platform platform) throws IOException {
     CRC32 checksum = new CRC32();
     try (InputStream archive = new CheckedInputStream(open(platform), checksum)) {
