@@ -12,6 +12,7 @@ import org.barreltally.barrels.Draw;
 import org.barreltally.barrels.Drawing;
 import org.barreltally.barrels.Heels;
 import org.barreltally.canning.internal.RunBook;
+import org.barreltally.canning.internal.ShrinkSums;
 import org.barreltally.ledger.Bundle;
 import org.barreltally.ledger.Days;
 import org.barreltally.lots.Grading;
@@ -35,6 +36,7 @@ public class CanningRuns {
   private final Heels heels;
   private final Instance<UsesSupplies> supplies;
   private final RunBook book;
+  private final ShrinkSums shrink;
   private final FarmSettings settings;
   private final Days days;
   private final EntityManager entities;
@@ -48,6 +50,7 @@ public class CanningRuns {
       Heels heels,
       Instance<UsesSupplies> supplies,
       RunBook book,
+      ShrinkSums shrink,
       FarmSettings settings,
       Days days,
       EntityManager entities) {
@@ -59,6 +62,7 @@ public class CanningRuns {
     this.heels = heels;
     this.supplies = supplies;
     this.book = book;
+    this.shrink = shrink;
     this.settings = settings;
     this.days = days;
     this.entities = entities;
@@ -138,6 +142,16 @@ public class CanningRuns {
   /** Runs by lot code, after a code, at most so many. */
   public List<PackSheet> list(String after, int limit) {
     return book.list(after, limit);
+  }
+
+  /** What the runs lost that are booked in a year. */
+  public RunsShrink shrinkOf(int year) {
+    return shrink.ofYear(year);
+  }
+
+  /** What the run lost that made a lot; of no run if none did. */
+  public RunsShrink shrinkOf(String lot) {
+    return shrink.ofLot(lot);
   }
 
   private static void checkSaid(CanningOrder order) {

@@ -4,15 +4,20 @@ import static org.barreltally.Owner.barrel;
 import static org.barreltally.Owner.newSize;
 import static org.barreltally.Owner.newTag;
 import static org.barreltally.Owner.posts;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.path.json.JsonPath;
+import java.util.List;
+import java.util.regex.Pattern;
 import org.barreltally.Owner;
 import org.barreltally.PageReader;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 
 /** The year's balance as a page and as a picture. */
@@ -49,6 +54,65 @@ class BalancePageTest {
     assertNull(page.selectFirst("svg.flows"));
     assertTrue(page.text().contains("No canning run yet"), page.text());
     assertEquals(400, Owner.asks().get("/api/reconciliation?season=soon").statusCode());
+  }
+
+  /**
+   * A lot's bars are those of its sheet, and the season's grow by just them. The page rounds to
+   * 0.01 gal.
+   */
+  @Test
+  void what_canning_lost_is_added_up_from_the_sheets_of_the_year_or_of_one_lot() {
+    PageReader owner = PageReader.owner();
+    String size = newSize(16);
+    String tag = newTag("B-");
+    posts("/api/barrels", barrel(tag, 2026, "2026-03-14", 286.5, 42, 66.9, 62)).statusCode(201);
+    String boiled = Owner.reads("/api/barrels/" + tag).extract().path("lot");
+    double[] before = causes(owner.reads("/balance?season=2026"));
+    double[] yearBefore = causes(owner.reads("/balance?season=2025"));
+    JsonPath run =
+        posts(
+                "/api/canning/runs",
+                """
+                {'on': '2026-06-20', 'draws': [{'barrel': '%s', 'all': true}],
+                 'fillTemperature': {'value': 186, 'unit': 'degF'},
+                 'filterHoldUp': {'value': 4, 'unit': 'lb'}, 'overfill': {'value': 2, 'unit': 'g'},
+                 'fills': [{'container': '%s', 'count': 170, 'broken': 3}],
+                 'transmittance': 60, 'taste': 'clean'}
+                """
+                    .formatted(tag, size))
+            .statusCode(201)
+            .extract()
+            .jsonPath();
+    double[] sheet = new double[4];
+    for (int n = 0; n < sheet.length; n++) {
+      sheet[n] =
+          run.getDouble(
+              "shrink.byCause."
+                  + List.of("filter", "overfill", "broken", "unexplained").get(n)
+                  + ".value");
+      assertTrue(sheet[n] > 0, run.prettify());
+    }
+    Document ofLot = owner.reads("/balance?season=2026&lot=" + run.getString("lot"));
+    assertArrayEquals(sheet, causes(ofLot), 0.0051);
+    assertTrue(ofLot.text().contains("One run."), ofLot.text());
+    double[] after = causes(owner.reads("/balance?season=2026"));
+    for (int n = 0; n < sheet.length; n++) {
+      assertEquals(sheet[n], after[n] - before[n], 0.0151);
+    }
+    assertArrayEquals(yearBefore, causes(owner.reads("/balance?season=2025")), 0);
+    assertArrayEquals(new double[4], causes(owner.reads("/balance?lot=" + boiled)), 0);
+  }
+
+  /** The four bars in gallons; zeros where the page tells of no run. */
+  private static double[] causes(Document page) {
+    Element said = page.selectFirst("svg.shrink desc");
+    return said == null
+        ? new double[4]
+        : Pattern.compile("([−-]?[0-9,]+\\.[0-9]+) gal")
+            .matcher(said.text())
+            .results()
+            .mapToDouble(m -> Double.parseDouble(m.group(1).replace(",", "").replace("−", "-")))
+            .toArray();
   }
 
   private static String row(Document page, String name) {

@@ -9,9 +9,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
-import java.util.List;
-import org.barreltally.canning.PackSheet;
-import org.barreltally.canning.rest.CanningApi;
+import org.barreltally.canning.CanningRuns;
 import org.barreltally.reconciliation.Balance;
 import org.barreltally.reconciliation.Balances;
 import org.barreltally.reconciliation.flows.NetworkTooLarge;
@@ -21,7 +19,6 @@ import org.barreltally.reconciliation.rest.SeasonView;
 import org.barreltally.web.Asked;
 import org.barreltally.web.pages.MenuEntry;
 import org.barreltally.web.pages.PageFarm;
-import org.barreltally.web.pages.WholeList;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 
 /** Where a year's syrup went, as numbers and as a picture, and which measurement to look at. */
@@ -45,11 +42,11 @@ public class BalancePage implements MenuEntry {
 
   private final Balances balances;
   private final ReconciliationFlowsApi flows;
-  private final CanningApi canning;
+  private final CanningRuns canning;
   private final PageFarm farm;
 
   @Inject
-  BalancePage(Balances balances, ReconciliationFlowsApi flows, CanningApi canning, PageFarm farm) {
+  BalancePage(Balances balances, ReconciliationFlowsApi flows, CanningRuns canning, PageFarm farm) {
     this.balances = balances;
     this.flows = flows;
     this.canning = canning;
@@ -75,7 +72,7 @@ public class BalancePage implements MenuEntry {
         view,
         BalanceSheet.of(view),
         one == null ? FlowPicture.of(balance) : null,
-        ShrinkBars.of(runs(year, one)),
+        ShrinkBars.of(one == null ? canning.shrinkOf(year) : canning.shrinkOf(one)),
         one == null ? flows(year, "all".equals(check)) : null);
   }
 
@@ -89,12 +86,6 @@ public class BalancePage implements MenuEntry {
     } catch (NetworkTooLarge tooLarge) {
       return null;
     }
-  }
-
-  private List<PackSheet> runs(int year, String lot) {
-    return WholeList.<PackSheet>of(canning::list).stream()
-        .filter(run -> lot == null ? run.on().getYear() == year : run.lot().equals(lot))
-        .toList();
   }
 
   @Override

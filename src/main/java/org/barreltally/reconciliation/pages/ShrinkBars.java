@@ -2,8 +2,10 @@ package org.barreltally.reconciliation.pages;
 
 import io.quarkus.qute.TemplateData;
 import java.util.List;
-import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.barreltally.canning.PackSheet;
+import org.barreltally.canning.RunsShrink;
 import org.barreltally.measure.Quantity;
 import org.barreltally.measure.Unit;
 
@@ -35,33 +37,26 @@ public record ShrinkBars(int runs, Quantity total, List<Bar> bars) {
     }
   }
 
-  static ShrinkBars of(List<PackSheet> runs) {
+  static ShrinkBars of(RunsShrink lost) {
+    PackSheet.Causes causes = lost.byCause();
+    List<String> names = List.of("filter", "overfill", "broken", "unexplained");
     List<Double> sums =
-        List.of(
-            sum(runs, PackSheet.Causes::filter),
-            sum(runs, PackSheet.Causes::overfill),
-            sum(runs, PackSheet.Causes::broken),
-            sum(runs, PackSheet.Causes::unexplained));
-    List<String> causes = List.of("filter", "overfill", "broken", "unexplained");
+        Stream.of(causes.filter(), causes.overfill(), causes.broken(), causes.unexplained())
+            .map(volume -> volume.doubleIn(Unit.GAL))
+            .toList();
     double most = sums.stream().mapToDouble(Math::abs).max().orElse(0);
     List<Bar> bars =
-        java.util.stream.IntStream.range(0, causes.size())
+        IntStream.range(0, names.size())
             .mapToObj(
                 n ->
                     new Bar(
-                        causes.get(n),
+                        names.get(n),
                         gallons(sums.get(n)),
                         n * STEP + 4,
                         most == 0 ? 0 : (int) Math.round(Math.abs(sums.get(n)) / most * LONGEST)))
             .toList();
     return new ShrinkBars(
-        runs.size(), gallons(sums.stream().mapToDouble(Double::doubleValue).sum()), bars);
-  }
-
-  private static double sum(List<PackSheet> runs, Function<PackSheet.Causes, Quantity> cause) {
-    return runs.stream()
-        .mapToDouble(run -> cause.apply(run.shrink().byCause()).doubleIn(Unit.GAL))
-        .sum();
+        lost.runs(), gallons(sums.stream().mapToDouble(Double::doubleValue).sum()), bars);
   }
 
   private static Quantity gallons(double gallons) {
