@@ -1,8 +1,10 @@
 package org.barreltally;
 
+import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -12,6 +14,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
+import org.postgresql.PGStatement;
 
 /** What is stored, table by table: a refusal must leave all of it as it was. */
 @ApplicationScoped
@@ -26,29 +29,45 @@ public class BookRows {
 
   @Inject DataSource database;
 
+  /** Asked so often that PostgreSQL should plan it once, which one connection does for itself. */
+  private PreparedStatement prints;
+
   /**
    * How many rows each table has, and the sum of the transactions that wrote them: whatever is
    * added, changed or removed makes another print, and no row needs to be read out for it.
    */
-  public Map<String, String> fingerprint() {
-    String all =
-        column(TABLES).stream()
-            .map(
-                table ->
-                    "SELECT '%s', count(*) || ' rows, ' || coalesce(sum(xmin::text::bigint), 0) FROM %s"
-                        .formatted(table, table))
-            .collect(Collectors.joining(" UNION ALL "));
-    Map<String, String> prints = new TreeMap<>();
-    try (Connection connection = database.getConnection();
-        Statement statement = connection.createStatement();
-        ResultSet rows = statement.executeQuery(all)) {
+  public synchronized Map<String, String> fingerprint() {
+    Map<String, String> found = new TreeMap<>();
+    try (ResultSet rows = prints().executeQuery()) {
       while (rows.next()) {
-        prints.put(rows.getString(1), rows.getString(2));
+        found.put(rows.getString(1), rows.getString(2));
       }
     } catch (SQLException e) {
       throw new IllegalStateException(e);
     }
+    return found;
+  }
+
+  private PreparedStatement prints() throws SQLException {
+    if (prints == null) {
+      String all =
+          column(TABLES).stream()
+              .map(
+                  table ->
+                      "SELECT '%s', count(*) || ' rows, ' || coalesce(sum(xmin::text::bigint), 0) FROM %s"
+                          .formatted(table, table))
+              .collect(Collectors.joining(" UNION ALL "));
+      prints = database.getConnection().prepareStatement(all);
+      prints.unwrap(PGStatement.class).setPrepareThreshold(1);
+    }
     return prints;
+  }
+
+  @PreDestroy
+  void close() throws SQLException {
+    if (prints != null) {
+      prints.getConnection().close();
+    }
   }
 
   /** The number that a query of one row and column gives. */

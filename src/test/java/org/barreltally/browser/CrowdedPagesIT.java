@@ -151,6 +151,36 @@ class CrowdedPagesIT {
         "/balance");
   }
 
+  /** A price list of a thousand lines, of two hundred sizes, which then stand in every choice. */
+  private String longList() throws Exception {
+    List<String> lines = new ArrayList<>();
+    for (int n = 1; n <= 200; n++) {
+      String code = "SHAPE-%03d".formatted(n);
+      posts(
+          "/api/containers",
+          """
+          {"code": "%s", "name": "Shape %d", "netContents": {"value": 250, "unit": "mL"}, "material": "glass"}
+          """
+              .formatted(code, n));
+      for (String grade : List.of("null", "'golden'", "'amber'", "'dark'", "'very-dark'")) {
+        lines.add(
+            "{'container': '%s', 'grade': %s, 'price': {'amount': 12.5, 'currency': 'USD'}}"
+                .formatted(code, grade));
+      }
+    }
+    String list =
+        "{'name': 'Long', 'audience': 'retail', 'validFrom': '%d-01-01', 'lines': [%s]}"
+            .formatted(YEAR, String.join(", ", lines));
+    return posts("/api/price-lists", list.replace('\'', '"')).get("id").asText();
+  }
+
+  private void a_thousand_lines_stand_on_a_page(List<String> faults) throws Exception {
+    String path = "/prices/" + longList();
+    assertEquals(200, screen.opens(path));
+    assertEquals(1000, screen.page().locator("tbody tr").count());
+    fits("phone " + path, faults);
+  }
+
   @Test
   void all_of_it_fits() throws Exception {
     Map<String, String> settings = Program.ownBook(folder);
@@ -161,6 +191,7 @@ class CrowdedPagesIT {
         for (String path : made()) {
           look(path, faults);
         }
+        a_thousand_lines_stand_on_a_page(faults);
       }
     }
     assertEquals("", String.join("\n", faults));

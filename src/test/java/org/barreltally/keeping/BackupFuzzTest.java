@@ -23,7 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 @QuarkusTest
 class BackupFuzzTest {
 
-  private static final int ROUNDS = Integer.getInteger("barreltally.damages", 32);
+  private static final int ROUNDS =
+      Integer.getInteger("barreltally.damages", Damage.values().length);
   private static final long SEED = Long.getLong("barreltally.seed", 20261126);
 
   @TempDir Path folder;

@@ -1,7 +1,6 @@
 package org.barreltally.pricing;
 
 import static org.barreltally.Owner.asks;
-import static org.barreltally.Owner.newTag;
 import static org.barreltally.Owner.posts;
 import static org.barreltally.Owner.reads;
 import static org.barreltally.pricing.EnteredLists.entered;
@@ -26,7 +25,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -198,43 +196,6 @@ class PriceListsOverRestTest {
         .statusCode(201)
         .body("warnings", hasSize(1))
         .body("warnings[0]", containsString("dearer than 2 singly"));
-  }
-
-  @Test
-  void a_thousand_lines_are_entered_and_read() {
-    String lines =
-        IntStream.range(0, 200)
-            .mapToObj(
-                i -> {
-                  String code =
-                      newTag("X").toUpperCase(java.util.Locale.ROOT).substring(0, 10) + i % 10;
-                  posts(
-                          "/api/containers",
-                          """
-                          {'code': '%s', 'name': 'Shape %d', 'netContents': {'value': 250, 'unit': 'mL'},
-                           'material': 'glass'}
-                          """
-                              .formatted(code, i))
-                      .statusCode(201);
-                  return List.of(
-                          "",
-                          "'grade':'golden',",
-                          "'grade':'amber',",
-                          "'grade':'dark',",
-                          "'grade':'very-dark',")
-                      .stream()
-                      .map(
-                          g ->
-                              "{'container':'%s',%s'price':{'amount':12.5,'currency':'USD'}}"
-                                  .formatted(code, g))
-                      .collect(Collectors.joining(","));
-                })
-            .collect(Collectors.joining(","));
-    String id =
-        entered(
-            "{'name': 'Long', 'audience': 'retail', 'validFrom': '2026-01-01', 'lines': [%s]}"
-                .formatted(lines));
-    reads("/api/price-lists/" + id).body("lines", hasSize(1000));
   }
 
   @Test

@@ -90,7 +90,7 @@ public final class Program implements AutoCloseable {
   public static Program startAnew(Map<String, String> settings, String... arguments)
       throws IOException {
     if (settings.containsKey(DATA)) {
-      ReadyBook.serverInto(Path.of(settings.get(DATA)));
+      UnpackedServer.into(Path.of(settings.get(DATA)));
     }
     return run(settings, arguments);
   }

@@ -1,9 +1,7 @@
 package org.barreltally.start;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
@@ -12,7 +10,6 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.barreltally.keeping.Tables;
 
@@ -27,7 +24,6 @@ final class ReadyBook {
   private static final Path EMPTY = FOLDER.resolve("book");
   private static final Path OWNED = FOLDER.resolve("owned");
   private static final Path SEASON = FOLDER.resolve("season");
-  private static final String SERVER_PREFIX = "server-";
 
   private ReadyBook() {}
 
@@ -61,18 +57,6 @@ final class ReadyBook {
     }
   }
 
-  /** Puts PostgreSQL's programs alone into a data folder, for a start that makes all else. */
-  static synchronized void serverInto(Path data) throws IOException {
-    if (!isOfThisBuild(EMPTY)) {
-      makeEmpty();
-    }
-    Path server = serverIn(EMPTY).orElseThrow();
-    if (serverIn(data).isEmpty()) {
-      Files.createDirectories(data);
-      link(server, data.resolve(server.getFileName()));
-    }
-  }
-
   /** A program built later may make other tables. */
   private static boolean isOfThisBuild(Path book) throws IOException {
     return Files.exists(book)
@@ -85,6 +69,7 @@ final class ReadyBook {
 
   private static void makeEmpty() throws IOException {
     Path half = begun(EMPTY);
+    UnpackedServer.into(half);
     served(
         half,
         owner -> {
@@ -137,15 +122,6 @@ final class ReadyBook {
     Files.setLastModifiedTime(book, FileTime.from(Instant.now()));
   }
 
-  private static Optional<Path> serverIn(Path folder) throws IOException {
-    if (!Files.isDirectory(folder)) {
-      return Optional.empty();
-    }
-    try (Stream<Path> inside = Files.list(folder)) {
-      return inside.filter(p -> p.getFileName().toString().startsWith(SERVER_PREFIX)).findAny();
-    }
-  }
-
   private static void copyInto(Path book, Path data) throws IOException {
     Files.createDirectories(data);
     List<Path> parts;
@@ -153,51 +129,11 @@ final class ReadyBook {
       parts = inside.toList();
     }
     for (Path part : parts) {
-      if (part.getFileName().toString().startsWith(SERVER_PREFIX)) {
-        link(part, data.resolve(part.getFileName()));
+      if (UnpackedServer.is(part)) {
+        FolderTree.link(part, data.resolve(part.getFileName()));
       } else {
-        copy(part, data.resolve(part.getFileName()));
+        FolderTree.copy(part, data.resolve(part.getFileName()));
       }
-    }
-  }
-
-  private interface OneFile {
-    void put(Path from, Path to) throws IOException;
-  }
-
-  private static void copy(Path from, Path to) throws IOException {
-    all(from, to, ReadyBook::same);
-  }
-
-  /** Copies one file, or a folder without what is in it, with its owner and rights. */
-  private static void same(Path from, Path to) throws IOException {
-    Files.copy(from, to, StandardCopyOption.COPY_ATTRIBUTES, LinkOption.NOFOLLOW_LINKS);
-  }
-
-  /** Programs are only read: one file in many folders, where the folders are of one disk. */
-  private static void link(Path from, Path to) throws IOException {
-    boolean oneDisk =
-        Files.getFileStore(from).equals(Files.getFileStore(to.toAbsolutePath().getParent()));
-    if (oneDisk) {
-      all(from, to, (file, link) -> Files.createLink(link, file));
-    } else {
-      copy(from, to);
-    }
-  }
-
-  /** Makes the folders of a tree anew and puts every file of it there, in one way or another. */
-  private static void all(Path from, Path to, OneFile each) throws IOException {
-    try (Stream<Path> all = Files.walk(from)) {
-      for (Path path : (Iterable<Path>) all::iterator) {
-        Path there = to.resolve(from.relativize(path).toString());
-        if (Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)) {
-          same(path, there);
-        } else {
-          each.put(path, there);
-        }
-      }
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
     }
   }
 }

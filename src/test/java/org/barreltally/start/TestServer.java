@@ -4,11 +4,18 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 
 /**
  * The one database server of a test run, made by the same launcher as in production, in a temporary
  * folder that goes with the run. Its login is kept in system properties, because tests are loaded
- * by several class loaders and static fields would make one server each.
+ * by several class loaders and static fields would make one server each. It asks nobody on this
+ * machine for a password, once it was started with one: proving that one is known is most of what a
+ * connection takes, and tests make thousands.
  */
 final class TestServer {
 
@@ -33,12 +40,29 @@ final class TestServer {
   private static DatabaseLogin start() {
     try {
       Path path = Files.createTempDirectory("barreltally-test");
+      UnpackedServer.into(path);
       DataFolder folder = DataFolder.open(path);
       EmbeddedServer server = new EmbeddedServer(folder);
       Runtime.getRuntime().addShutdownHook(new Thread(() -> remove(server, folder)));
-      return server.start();
+      DatabaseLogin owner = server.start();
+      letEverybodyIn(owner);
+      return owner;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    } catch (SQLException e) {
+      throw new IllegalStateException("the test server takes no setting", e);
+    }
+  }
+
+  /** As the server's administrator, who shares the first password. */
+  private static void letEverybodyIn(DatabaseLogin owner) throws SQLException, IOException {
+    String url = owner.jdbcUrl().replaceFirst("[^/]*$", "postgres");
+    try (Connection connection = DriverManager.getConnection(url, "postgres", owner.password());
+        Statement statement = connection.createStatement();
+        ResultSet shown = statement.executeQuery("SHOW hba_file")) {
+      shown.next();
+      Files.writeString(Path.of(shown.getString(1)), "host all all 127.0.0.1/32 trust\n");
+      statement.execute("SELECT pg_reload_conf()");
     }
   }
 
