@@ -1,5 +1,6 @@
 package org.barreltally;
 
+import org.junit.platform.suite.api.ExcludeEngines;
 import org.junit.platform.suite.api.IncludeClassNamePatterns;
 import org.junit.platform.suite.api.SelectPackages;
 import org.junit.platform.suite.api.Suite;
@@ -9,6 +10,7 @@ import org.junit.platform.suite.api.Suite;
  * each starts Quarkus and a database once.
  */
 @Suite
+@ExcludeEngines("archunit")
 @SelectPackages("org.barreltally")
 @IncludeClassNamePatterns(FirstPart.CLASSES)
 final class FirstPart {

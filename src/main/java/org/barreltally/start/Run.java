@@ -85,6 +85,7 @@ final class Run {
       }
       applicationStarted = true;
     }
+    UnreadDescription.hide();
     Quarkus.run(
         Barreltally.Serving.class,
         (code, fault) -> {

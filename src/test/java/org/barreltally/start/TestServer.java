@@ -13,14 +13,20 @@ import java.sql.Statement;
 /**
  * The one database server of a test run, made by the same launcher as in production, in a temporary
  * folder that goes with the run. Its login is kept in system properties, because tests are loaded
- * by several class loaders and static fields would make one server each. It asks nobody on this
- * machine for a password, once it was started with one: proving that one is known is most of what a
- * connection takes, and tests make thousands.
+ * by several class loaders and static fields would make one server each. Into the databases of
+ * {@code EmptyDatabase} it lets everybody on this machine without a password: proving that one is
+ * known is most of what a connection takes, and those tests make thousands.
  */
 final class TestServer {
 
   private static final String URL = "barreltally.test.database.url";
   private static final String PASSWORD = "barreltally.test.database.password";
+
+  private static final String DOORS =
+      """
+      host /^kept_ all 127.0.0.1/32 trust
+      host all all 127.0.0.1/32 scram-sha-256
+      """;
 
   private TestServer() {}
 
@@ -45,7 +51,7 @@ final class TestServer {
       EmbeddedServer server = new EmbeddedServer(folder);
       Runtime.getRuntime().addShutdownHook(new Thread(() -> remove(server, folder)));
       DatabaseLogin owner = server.start();
-      letEverybodyIn(owner);
+      openDoors(owner);
       return owner;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -55,13 +61,13 @@ final class TestServer {
   }
 
   /** As the server's administrator, who shares the first password. */
-  private static void letEverybodyIn(DatabaseLogin owner) throws SQLException, IOException {
+  private static void openDoors(DatabaseLogin owner) throws SQLException, IOException {
     String url = owner.jdbcUrl().replaceFirst("[^/]*$", "postgres");
     try (Connection connection = DriverManager.getConnection(url, "postgres", owner.password());
         Statement statement = connection.createStatement();
         ResultSet shown = statement.executeQuery("SHOW hba_file")) {
       shown.next();
-      Files.writeString(Path.of(shown.getString(1)), "host all all 127.0.0.1/32 trust\n");
+      Files.writeString(Path.of(shown.getString(1)), DOORS);
       statement.execute("SELECT pg_reload_conf()");
     }
   }
