@@ -94,7 +94,7 @@ class EveryPageIT {
     String what = demo ? "season" : "empty";
     List<String> faults = new ArrayList<>();
     try (Program program = demo ? Program.startSeason(settings) : Program.start(settings);
-        Screen screen = Screen.of(program.awaitReady(), Screen.PHONE).signsIn()) {
+        Screen screen = Screen.of(program.awaitReady(), Screen.PHONE).isLetIn()) {
       Set<String> pages = pages(screen, what, demo, faults);
       assertTrue(pages.size() >= (demo ? LEAST_PAGES : LEAST_PAGES / 2), () -> "only " + pages);
     }

@@ -79,7 +79,7 @@ class ImpatienceIT {
 
   @Test
   void a_double_click_records_once() {
-    try (Screen laptop = Screen.of(program, Screen.LAPTOP).signsIn()) {
+    try (Screen laptop = Screen.of(program, Screen.LAPTOP).isLetIn()) {
       long before = movements(laptop);
       typesIn(laptop, "D-01");
       button(laptop).dblclick();
@@ -96,7 +96,7 @@ class ImpatienceIT {
 
   @Test
   void going_back_and_pressing_again_records_nothing_more() {
-    try (Screen laptop = Screen.of(program, Screen.LAPTOP).signsIn()) {
+    try (Screen laptop = Screen.of(program, Screen.LAPTOP).isLetIn()) {
       typesIn(laptop, "B-01");
       button(laptop).click();
       laptop.page().waitForURL("**/barrels/B-01*");
@@ -113,7 +113,7 @@ class ImpatienceIT {
 
   @Test
   void a_session_that_ended_comes_back_to_the_form_with_what_was_typed() {
-    try (Screen phone = Screen.of(program, Screen.PHONE).signsIn()) {
+    try (Screen phone = Screen.of(program, Screen.PHONE).isLetIn()) {
       typesIn(phone, "E-01");
       phone.context().clearCookies();
       button(phone).click();

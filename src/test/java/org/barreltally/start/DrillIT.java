@@ -56,7 +56,7 @@ class DrillIT {
     Map<String, String> counts;
     Map<String, String> told;
     try (Program program = Program.startSeason(Program.ownBook(farm)).awaitReady()) {
-      EveryList lists = new EveryList(program.port(), Program.loginByPassword());
+      EveryList lists = new EveryList(program.port(), Program.LOGIN);
       told = lists.told();
       rows = digests(Program.ownerIn(farm));
       counts = counts(Program.ownerIn(farm));

@@ -7,7 +7,10 @@ import java.util.UUID;
 import org.barreltally.people.internal.PasswordHash;
 import org.barreltally.people.internal.Secrets;
 
-/** The owner of books made ready for tests, with a password and a token that every test knows. */
+/**
+ * The owner of books made ready for tests, with a password, a token and a session that every test
+ * knows.
+ */
 final class OwnerRow {
 
   private OwnerRow() {}
@@ -29,6 +32,11 @@ final class OwnerRow {
               + " VALUES (gen_random_uuid(), ?, 'Tests', ?, now())",
           owner,
           Secrets.hash(Program.TOKEN));
+      insert(
+          connection,
+          "INSERT INTO sessions (secret_hash, user_id, created_at, used_at) VALUES (?, ?, now(), now())",
+          Secrets.hash(Program.SESSION),
+          owner);
     }
   }
 

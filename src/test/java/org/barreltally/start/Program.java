@@ -36,6 +36,9 @@ public final class Program implements AutoCloseable {
   /** Lets the owner of a book made ready in, as the header Authorization. */
   public static final String LOGIN = "Bearer " + TOKEN;
 
+  /** The secret of a session that lets the owner of a book made ready in to the pages. */
+  public static final String SESSION = "known-to-every-test-of-pages";
+
   static final Path JAR = Path.of("target/quarkus-app/quarkus-run.jar").toAbsolutePath();
   private static final String DATA = "BARRELTALLY_DATA";
   private static final String OWNER_PASSWORD = "BARRELTALLY_OWNER_PASSWORD";
