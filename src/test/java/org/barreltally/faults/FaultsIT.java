@@ -43,7 +43,13 @@ class FaultsIT {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final int ASKERS = 6;
-  private static final Duration ROUND = Duration.ofMillis(700);
+
+  /**
+   * How long a round is under load; a fault strikes after 100 ms at the earliest and 100 ms before
+   * the end.
+   */
+  private static final Duration ROUND =
+      Duration.ofMillis(ROUNDS > Fault.values().length ? 700 : 400);
 
   @TempDir Path parent;
 
@@ -144,7 +150,7 @@ class FaultsIT {
     try (Cutter cutter = fault == Fault.CUT ? new Cutter(port, seed) : null) {
       asker.at(cutter == null ? port : cutter.port());
       List<Thread> askers = askers(random, asked, fault);
-      Thread.sleep(100 + random.nextInt(500));
+      Thread.sleep(100 + random.nextInt((int) ROUND.toMillis() - 200));
       if (fault == Fault.CLOCK_JUMPS) {
         clock.jumps(random);
       }
