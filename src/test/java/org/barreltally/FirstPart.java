@@ -1,6 +1,5 @@
 package org.barreltally;
 
-import org.junit.platform.suite.api.ExcludeEngines;
 import org.junit.platform.suite.api.IncludeClassNamePatterns;
 import org.junit.platform.suite.api.SelectPackages;
 import org.junit.platform.suite.api.Suite;
@@ -10,7 +9,6 @@ import org.junit.platform.suite.api.Suite;
  * each starts Quarkus and a database once.
  */
 @Suite
-@ExcludeEngines("archunit")
 @SelectPackages("org.barreltally")
 @IncludeClassNamePatterns(FirstPart.CLASSES)
 final class FirstPart {

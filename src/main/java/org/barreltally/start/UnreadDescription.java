@@ -5,7 +5,7 @@ import java.io.InputStream;
 import org.barreltally.web.WrittenDescription;
 
 /**
- * Hides the written description of the interface from Quarkus, which takes a seventh of a start to
+ * Hides the written description of the interface from Quarkus, which takes a fifth of a start to
  * read it and to write it anew; {@link WrittenDescription} gives it out as it is.
  */
 final class UnreadDescription extends ClassLoader {

@@ -27,7 +27,7 @@ public class WrittenDescription {
 
   void register(@Observes Router router) {
     router
-        .routeWithRegex("/openapi(\\.json|\\.yaml|\\.yml)?")
+        .routeWithRegex("/openapi(\\.json|\\.yaml|\\.yml)?/?")
         .order(ORDER)
         .blockingHandler(this::answer, false);
   }
@@ -47,7 +47,7 @@ public class WrittenDescription {
   private static boolean asksForJson(RoutingContext context) {
     String path = context.normalizedPath();
     if (path.contains(".")) {
-      return path.endsWith(".json");
+      return path.contains(".json");
     }
     String format = context.request().getParam("format");
     String accept = context.request().getHeader("Accept");

@@ -27,6 +27,8 @@ class WrittenDescriptionTest {
     "/openapi?format=yaml, application/json, yaml",
     "/openapi.json, */*, json",
     "/openapi.json, application/yaml, json",
+    "/openapi.json/, */*, json",
+    "/openapi.yaml/, */*, yaml",
     "/openapi.yaml, application/json, yaml",
     "/openapi.yml, */*, yaml"
   })

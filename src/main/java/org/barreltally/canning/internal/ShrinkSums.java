@@ -13,6 +13,7 @@ import org.barreltally.measure.Unit;
 @ApplicationScoped
 public class ShrinkSums {
 
+  /** Every sheet tells it in gallons at 68 °F. */
   private static final String CAUSE =
       "coalesce(sum(CAST(r.sheet #>> '{shrink,byCause,%1$s,value}' AS numeric)), 0) AS %1$s";
 
@@ -22,7 +23,11 @@ public class ShrinkSums {
       FROM canning_runs r JOIN movements m ON m.id = r.movement
       WHERE %%s AND NOT EXISTS (SELECT 1 FROM movements x WHERE x.reverses = m.id)
       """
-          .formatted(cause("filter"), cause("overfill"), cause("broken"), cause("unexplained"));
+          .formatted(
+              CAUSE.formatted("filter"),
+              CAUSE.formatted("overfill"),
+              CAUSE.formatted("broken"),
+              CAUSE.formatted("unexplained"));
 
   private static final String OF_YEAR = SUMS.formatted("m.book_year = :which");
   private static final String OF_LOT = SUMS.formatted("r.lot = :which");
@@ -61,9 +66,5 @@ public class ShrinkSums {
 
   private static Quantity gallons(Tuple sums, String cause) {
     return new Quantity(sums.get(cause, BigDecimal.class), Unit.GAL);
-  }
-
-  private static String cause(String cause) {
-    return CAUSE.formatted(cause);
   }
 }
