@@ -57,8 +57,8 @@ class BalancePageTest {
   }
 
   /**
-   * A lot's bars are those of its sheet, and the season's grow by just them. The page rounds to
-   * 0.01 gal.
+   * A lot's bars are those of its sheet, the season's grow by just them, and go back when the run
+   * is taken back. The page rounds to 0.01 gal.
    */
   @Test
   void what_canning_lost_is_added_up_from_the_sheets_of_the_year_or_of_one_lot() {
@@ -100,7 +100,19 @@ class BalancePageTest {
       assertEquals(sheet[n], after[n] - before[n], 0.0151);
     }
     assertArrayEquals(yearBefore, causes(owner.reads("/balance?season=2025")), 0);
+    take_back(run.getString("lot"));
+    assertArrayEquals(before, causes(owner.reads("/balance?season=2026")), 0);
+    assertArrayEquals(
+        new double[4], causes(owner.reads("/balance?lot=" + run.getString("lot"))), 0);
     assertArrayEquals(new double[4], causes(owner.reads("/balance?lot=" + boiled)), 0);
+  }
+
+  private static void take_back(String lot) {
+    String movement =
+        Owner.reads("/api/movements?lot=" + lot)
+            .extract()
+            .path("items.find { it.kind == 'canning' }.id");
+    posts("/api/movements/" + movement + "/reversal", "{'reason': 'Told twice'}").statusCode(201);
   }
 
   /** The four bars in gallons; zeros where the page tells of no run. */
