@@ -10,12 +10,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
-import io.quarkus.test.junit.TestProfile;
 import io.restassured.path.json.JsonPath;
 import io.restassured.path.json.config.JsonPathConfig;
 import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -24,7 +24,10 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.barreltally.BookRows;
 import org.barreltally.SoundBook;
+import org.barreltally.books.BlankBook;
 import org.barreltally.people.PersonFixture;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -32,17 +35,27 @@ import org.junit.jupiter.api.Test;
  * becomes 60 pints and 80 half-pints, the second 100 pints.
  */
 @QuarkusTest
-@TestProfile(OwnBook.class)
 class CostScenarioTest {
 
   private static final String SEASON_2024 = "'season': 2024";
 
+  @Inject BlankBook blank;
   @Inject BookRows rows;
   @Inject PersonFixture people;
 
   private String first;
   private String second;
   private String labour;
+
+  @BeforeEach
+  void in_a_book_of_its_own() throws SQLException {
+    blank.open();
+  }
+
+  @AfterEach
+  void and_no_longer() {
+    blank.close();
+  }
 
   @Test
   void costs_go_with_the_goods_from_the_boil_to_the_buyer_and_closed_years_stand() {

@@ -8,6 +8,7 @@ import io.restassured.specification.RequestSpecification;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.UUID;
+import org.barreltally.start.FolderDatabase;
 import org.barreltally.start.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,7 +59,7 @@ class ErrandBrokenOffIT {
       owner(again).get("/api/barrels/K-1").then().statusCode(404);
       assertEquals(0, owner(again).get("/api/barrels").jsonPath().getList("items").size());
       assertEquals("at-work", state(again, id), "it might still be another copy's");
-      Program.asked(
+      FolderDatabase.asked(
           folder,
           "UPDATE errands SET seen_at = seen_at - interval '1 minute' WHERE id = '%s' RETURNING id"
               .formatted(id));

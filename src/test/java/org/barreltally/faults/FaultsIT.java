@@ -20,6 +20,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Supplier;
+import org.barreltally.start.FolderDatabase;
 import org.barreltally.start.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -269,7 +270,7 @@ class FaultsIT {
         where + ": the shop owes");
     assertEquals(
         "0",
-        Program.asked(
+        FolderDatabase.asked(
             folder, "SELECT deadlocks FROM pg_stat_database WHERE datname = current_database()"),
         where + ": nobody waited in a ring");
     JsonNode invariants = JSON.readTree(asker.get("/api/ledger/invariants"));
@@ -281,7 +282,7 @@ class FaultsIT {
   /** How many movements say that they were written down more than half an hour off. */
   private int recordedAtOddTimes() throws Exception {
     return Integer.parseInt(
-        Program.asked(
+        FolderDatabase.asked(
             folder,
             "SELECT count(*) FROM movements WHERE abs(extract(epoch FROM recorded_at) - %d) > 1800"
                 .formatted(System.currentTimeMillis() / 1000)));

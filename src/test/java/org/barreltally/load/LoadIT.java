@@ -18,6 +18,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.barreltally.start.FolderDatabase;
 import org.barreltally.start.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -94,7 +95,8 @@ class LoadIT {
   }
 
   private Map<String, String> second() throws IOException {
-    Map<String, String> settings = new LinkedHashMap<>(Program.beside(folder.resolve("first")));
+    Map<String, String> settings =
+        new LinkedHashMap<>(FolderDatabase.beside(folder.resolve("first")));
     settings.put("BARRELTALLY_DATA", folder.resolve("second").toString());
     settings.put("HTTPS_PORT", "off");
     return settings;
@@ -313,6 +315,6 @@ class LoadIT {
   }
 
   private static int number(Path folder, String query) throws Exception {
-    return Integer.parseInt(Program.asked(folder, query));
+    return Integer.parseInt(FolderDatabase.asked(folder, query));
   }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.barreltally.Owner;
+import org.barreltally.start.FolderDatabase;
 import org.barreltally.start.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -65,7 +66,7 @@ class SchemaEachIT {
       SQLException refused =
           assertThrows(
               SQLException.class,
-              () -> Program.askedAs(server, "ridge", PASSWORD, application, query));
+              () -> FolderDatabase.askedAs(server, "ridge", PASSWORD, application, query));
       assertEquals("42501", refused.getSQLState(), refused.getMessage());
     }
   }
@@ -73,8 +74,8 @@ class SchemaEachIT {
   /** The settings of a sugarhouse, whose role an administrator made. */
   private static Map<String, String> sugarhouse(Path server, String name, boolean demo)
       throws Exception {
-    Program.roleIn(server, name, PASSWORD);
-    Map<String, String> settings = new HashMap<>(Program.beside(server));
+    FolderDatabase.roleIn(server, name, PASSWORD);
+    Map<String, String> settings = new HashMap<>(FolderDatabase.beside(server));
     settings.merge("BARRELTALLY_DB_URL", "?currentSchema=" + name, String::concat);
     settings.put("BARRELTALLY_DB_USER", name);
     settings.put("BARRELTALLY_DB_PASSWORD", PASSWORD);

@@ -23,6 +23,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.barreltally.Owner;
+import org.barreltally.start.FolderDatabase;
 import org.barreltally.start.Program;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -184,12 +185,12 @@ class SeveralBooksIT {
             "SET ROLE barreltally_hollow_app; SELECT count(*) FROM ridge.items",
             "SET ROLE barreltally_ridge_app; SELECT count(*) FROM hollow.users")) {
       SQLException refused =
-          assertThrows(SQLException.class, () -> Program.askedAsApplication(server, query));
+          assertThrows(SQLException.class, () -> FolderDatabase.askedAsApplication(server, query));
       assertEquals("42501", refused.getSQLState(), refused.getMessage());
     }
     String members =
         "SELECT count(*) FROM pg_roles WHERE rolname LIKE 'barreltally%app' AND pg_has_role(rolname, 'barreltally', 'MEMBER')";
-    assertEquals("0", Program.asked(server, members));
+    assertEquals("0", FolderDatabase.asked(server, members));
   }
 
   private static void work_left_with_one_book_is_done_in_that_one(Program program) {
@@ -243,7 +244,7 @@ class SeveralBooksIT {
   /** A copy that shares the embedded database. */
   private Map<String, String> beside(Path server, String copy, List<String> books)
       throws Exception {
-    Map<String, String> settings = new HashMap<>(Program.beside(server));
+    Map<String, String> settings = new HashMap<>(FolderDatabase.beside(server));
     settings.putAll(Program.ownBook(folder.resolve(copy)));
     settings.put("BARRELTALLY_BOOKS", String.join(",", books));
     return settings;
@@ -277,7 +278,7 @@ class SeveralBooksIT {
   }
 
   private static String counted(Path server, String book, String table) throws Exception {
-    return Program.asked(server, "SELECT count(*) FROM " + book + "." + table);
+    return FolderDatabase.asked(server, "SELECT count(*) FROM " + book + "." + table);
   }
 
   private static boolean sound(Program program, String book) {

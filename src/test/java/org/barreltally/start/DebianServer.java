@@ -148,7 +148,7 @@ final class DebianServer implements AutoCloseable {
             "postgres",
             "postgres",
             PASSWORD);
-    return Program.sql(administrator, text);
+    return FolderDatabase.sql(administrator, text);
   }
 
   /** A folder that the account of the server owns and can reach. */

@@ -58,15 +58,15 @@ class DrillIT {
     try (Program program = Program.startSeason(Program.ownBook(farm)).awaitReady()) {
       EveryList lists = new EveryList(program.port(), Program.LOGIN);
       told = lists.told();
-      rows = digests(Program.ownerIn(farm));
-      counts = counts(Program.ownerIn(farm));
+      rows = digests(FolderDatabase.ownerIn(farm));
+      counts = counts(FolderDatabase.ownerIn(farm));
       long begun = System.nanoTime();
       HttpResponse<String> made = lists.post("/api/backups", "");
       say("backup by call", begun);
       assertEquals(201, made.statusCode(), made.body());
       String name = made.body().replaceFirst("(?s).*\"name\"\\s*:\\s*\"([^\"]+)\".*", "$1");
       Files.copy(farm.resolve("backups").resolve(name), file);
-      assertEquals(rows, digests(Program.ownerIn(farm)), "nothing was written meanwhile");
+      assertEquals(rows, digests(FolderDatabase.ownerIn(farm)), "nothing was written meanwhile");
       program.stop();
     }
 
@@ -144,7 +144,7 @@ class DrillIT {
   private static Map<String, String> counts(DatabaseLogin owner) throws SQLException {
     Map<String, String> counts = new TreeMap<>();
     for (Map.Entry<String, String> each : COUNTED.entrySet()) {
-      counts.put(each.getKey(), Program.sql(owner, each.getValue()));
+      counts.put(each.getKey(), FolderDatabase.sql(owner, each.getValue()));
     }
     return counts;
   }

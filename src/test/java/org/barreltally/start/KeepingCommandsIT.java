@@ -43,8 +43,9 @@ class KeepingCommandsIT {
 
   /** Here the running program's own server stands for the outside one. */
   private static void an_outside_database_is_named_by_its_three_settings() throws Exception {
-    DatabaseLogin owner = Program.ownerIn(data);
-    Program.sql(owner.as("postgres", owner.password()), "CREATE DATABASE beside OWNER barreltally");
+    DatabaseLogin owner = FolderDatabase.ownerIn(data);
+    FolderDatabase.sql(
+        owner.as("postgres", owner.password()), "CREATE DATABASE beside OWNER barreltally");
     String beside = owner.jdbcUrl().replaceFirst("[^/]*$", "beside");
     Path saved = parent.resolve("outside.zip");
 
@@ -54,8 +55,9 @@ class KeepingCommandsIT {
 
     String entries = "SELECT count(*) FROM entries";
     assertEquals(
-        Program.sql(owner, entries),
-        Program.sql(new DatabaseLogin(beside, "beside", owner.user(), owner.password()), entries));
+        FolderDatabase.sql(owner, entries),
+        FolderDatabase.sql(
+            new DatabaseLogin(beside, "beside", owner.user(), owner.password()), entries));
   }
 
   private static Map<String, String> outside(DatabaseLogin owner, String url) {
@@ -71,7 +73,8 @@ class KeepingCommandsIT {
 
     done("Restored " + file, Program.dataIn(second), "restore", file);
 
-    assertEquals(List.of(), Program.serversIn(second), "the command's database ends with it");
+    assertEquals(
+        List.of(), FolderDatabase.serversIn(second), "the command's database ends with it");
     try (Program program = Program.start(Program.dataIn(second)).awaitReady()) {
       for (String path : ASKED) {
         assertEquals(told.get(path), ask(program, path), path);
@@ -98,7 +101,7 @@ class KeepingCommandsIT {
   void a_stopped_installation_is_saved_too() throws Exception {
     Path again = parent.resolve("again.zip");
     done("Saved to " + again, Program.dataIn(data), "backup", again);
-    assertEquals(List.of(), Program.serversIn(data));
+    assertEquals(List.of(), FolderDatabase.serversIn(data));
     assertTrue(Files.size(again) > 1000);
     refused("of this name already", Program.dataIn(data), "backup", again);
   }

@@ -27,7 +27,7 @@ class RefusingToStartIT {
   static void start() throws IOException {
     data = parent.resolve("data");
     running = Program.start(Program.dataIn(data)).awaitReady();
-    owner = Program.ownerIn(data);
+    owner = FolderDatabase.ownerIn(data);
   }
 
   @AfterAll
@@ -38,7 +38,7 @@ class RefusingToStartIT {
   @Test
   void on_a_data_folder_in_use() throws Exception {
     refuses("data is in use by another running Barreltally", Program.dataIn(data));
-    assertEquals("1", Program.sql(owner, "SELECT 1"), "the running one is not harmed");
+    assertEquals("1", FolderDatabase.sql(owner, "SELECT 1"), "the running one is not harmed");
   }
 
   @Test
@@ -82,14 +82,14 @@ class RefusingToStartIT {
 
   @Test
   void on_a_database_that_cannot_be_brought_up_to_date() throws Exception {
-    Program.sql(administrator(), "CREATE DATABASE astray OWNER barreltally");
+    FolderDatabase.sql(administrator(), "CREATE DATABASE astray OWNER barreltally");
     DatabaseLogin astray =
         new DatabaseLogin(
             owner.jdbcUrl().replaceFirst("[^/]*$", "astray"),
             "astray",
             owner.user(),
             owner.password());
-    Program.sql(astray, "CREATE TABLE flyway_schema_history (nothing int)");
+    FolderDatabase.sql(astray, "CREATE TABLE flyway_schema_history (nothing int)");
 
     refuses("could not be brought up to date", outside(astray.jdbcUrl(), owner.password()));
   }
@@ -100,7 +100,7 @@ class RefusingToStartIT {
       assertEquals(List.of(), second.errors());
       assertTrue(List.of(0, 143).contains(second.stop()));
     }
-    assertEquals("1", Program.sql(owner, "SELECT 1"), "an outside database is left running");
+    assertEquals("1", FolderDatabase.sql(owner, "SELECT 1"), "an outside database is left running");
   }
 
   private static DatabaseLogin administrator() {

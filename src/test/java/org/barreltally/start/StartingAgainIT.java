@@ -26,14 +26,14 @@ class StartingAgainIT {
     try (Program first = Program.startAnew(Program.dataIn(data)).awaitReady()) {
       Program.await(() -> first.output().contains("data lies in " + data));
       assertTrue(first.output().contains("http://localhost:" + first.port() + "/"));
-      DatabaseLogin owner = Program.ownerIn(data);
+      DatabaseLogin owner = FolderDatabase.ownerIn(data);
       assertFalse(first.output().contains(owner.password()), "the password is printed");
       assertFalse(
           Files.readString(data.resolve("database.log")).contains(owner.password()),
           "the password is logged");
-      String hash = Program.sql(owner, "SELECT password_hash FROM users");
+      String hash = FolderDatabase.sql(owner, "SELECT password_hash FROM users");
       assertTrue(hash.startsWith("pbkdf2-sha256$600000$"), "what tests hash quickly, it does not");
-      Program.sql(owner, "CREATE TABLE kept AS SELECT 1 AS jar");
+      FolderDatabase.sql(owner, "CREATE TABLE kept AS SELECT 1 AS jar");
       first.stop();
     }
   }
@@ -44,18 +44,19 @@ class StartingAgainIT {
     try (Program afterAnOrderlyEnd = startsAgain()) {
       afterAnOrderlyEnd.kill();
     }
-    assertFalse(Program.serversIn(data).isEmpty(), "an orphan is left behind");
+    assertFalse(FolderDatabase.serversIn(data).isEmpty(), "an orphan is left behind");
 
     try (Program afterAKillThatLeftTheDatabaseRunning = startsAgain()) {
       afterAKillThatLeftTheDatabaseRunning.kill();
     }
-    for (ProcessHandle server : Program.serversIn(data)) {
+    for (ProcessHandle server : FolderDatabase.serversIn(data)) {
       server.destroyForcibly();
     }
 
     try (Program afterAKillOfBoth = startsAgain()) {
       assertTrue(List.of(0, 143).contains(afterAKillOfBoth.stop()));
-      assertEquals(List.of(), Program.serversIn(data), "the database ends with the application");
+      assertEquals(
+          List.of(), FolderDatabase.serversIn(data), "the database ends with the application");
       assertEquals(List.of(), afterAKillOfBoth.errors());
     }
 
@@ -87,7 +88,7 @@ class StartingAgainIT {
 
   private static Program startsAgain() throws Exception {
     Program program = Program.start(Program.dataIn(data)).awaitReady();
-    assertEquals("1", Program.sql(Program.ownerIn(data), COUNT));
+    assertEquals("1", FolderDatabase.sql(FolderDatabase.ownerIn(data), COUNT));
     assertEquals(1, postmasters());
     assertEquals(List.of(), program.errors());
     return program;
@@ -98,7 +99,7 @@ class StartingAgainIT {
    * ends meanwhile has no parent any more, so whether it lives is asked after its parent.
    */
   private static long postmasters() throws IOException {
-    List<ProcessHandle> servers = Program.serversIn(data);
+    List<ProcessHandle> servers = FolderDatabase.serversIn(data);
     return servers.stream()
         .filter(p -> p.parent().filter(servers::contains).isEmpty())
         .filter(ProcessHandle::isAlive)
