@@ -42,6 +42,9 @@ class SeveralBooksIT {
 
   @TempDir Path folder;
 
+  /** A token of the owner of each book: judging a password takes a new program seconds. */
+  private final Map<String, String> tokens = new HashMap<>();
+
   @Test
   void two_sugarhouses_in_one_program_and_a_third_brought_up_beside() throws Exception {
     long seed = Long.getLong("barreltally.seed", 2026);
@@ -50,6 +53,7 @@ class SeveralBooksIT {
     try (Program one = Program.startAnew(alone(first)).awaitReady();
         Program other = Program.start(beside(first, "other", TWO)).awaitReady()) {
       List<Program> copies = List.of(one, other);
+      TWO.forEach(book -> tokens.put(book, token(one, book)));
       each_host_name_has_its_own_book(one);
       what_opens_one_book_does_not_open_another(copies);
       Map<String, TreeSet<String>> acknowledged = people_of_both_at_once(copies, seed);
@@ -65,6 +69,7 @@ class SeveralBooksIT {
       List<String> three = List.of("ridge", "hollow", "orchard");
       command(beside(first, "restored", three), "restore", saved.toString(), "orchard");
       try (Program all = Program.start(beside(first, "all", three)).awaitReady()) {
+        tokens.put("orchard", token(all, "orchard"));
         assertEquals(acknowledged.get("ridge"), tags(all, "orchard"));
         taken(all, "orchard", "orchard-alone");
         assertEquals(acknowledged.get("ridge"), tags(one, "ridge"));
@@ -75,7 +80,7 @@ class SeveralBooksIT {
     }
   }
 
-  private static void each_host_name_has_its_own_book(Program program) {
+  private void each_host_name_has_its_own_book(Program program) {
     for (String book : TWO) {
       asks(program, book)
           .contentType("application/json")
@@ -96,20 +101,9 @@ class SeveralBooksIT {
     }
   }
 
-  private static void what_opens_one_book_does_not_open_another(List<Program> copies) {
-    Program program = copies.get(0);
-    String token =
-        asks(program, "ridge")
-            .contentType("application/json")
-            .header("Idempotency-Key", UUID.randomUUID())
-            .body("{\"name\": \"scale\"}")
-            .post("/api/tokens")
-            .then()
-            .statusCode(201)
-            .extract()
-            .path("token");
+  private void what_opens_one_book_does_not_open_another(List<Program> copies) {
     String session =
-        at(program, "ridge")
+        at(copies.get(0), "ridge")
             .formParam("username", "owner")
             .formParam("password", PASSWORD)
             .redirects()
@@ -123,7 +117,7 @@ class SeveralBooksIT {
           assertEquals(
               api,
               at(copy, book)
-                  .header("Authorization", "Bearer " + token)
+                  .header("Authorization", "Bearer " + tokens.get("ridge"))
                   .get("/api/barrels")
                   .statusCode());
           int page =
@@ -140,8 +134,8 @@ class SeveralBooksIT {
   }
 
   /** Each writes barrels of its book's name, reads the list and asks for settings in between. */
-  private static Map<String, TreeSet<String>> people_of_both_at_once(
-      List<Program> copies, long seed) throws Exception {
+  private Map<String, TreeSet<String>> people_of_both_at_once(List<Program> copies, long seed)
+      throws Exception {
     Map<String, TreeSet<String>> acknowledged = new ConcurrentHashMap<>();
     ExecutorService people = Executors.newFixedThreadPool(PEOPLE);
     List<Future<?>> days = new ArrayList<>();
@@ -193,7 +187,7 @@ class SeveralBooksIT {
     assertEquals("0", FolderDatabase.asked(server, members));
   }
 
-  private static void work_left_with_one_book_is_done_in_that_one(Program program) {
+  private void work_left_with_one_book_is_done_in_that_one(Program program) {
     String id =
         asks(program, "hollow")
             .contentType("text/csv")
@@ -258,11 +252,26 @@ class SeveralBooksIT {
     return plain(program).header("Host", book + ".sugar.example");
   }
 
-  private static RequestSpecification asks(Program program, String book) {
-    return at(program, book).auth().preemptive().basic("owner", PASSWORD);
+  private RequestSpecification asks(Program program, String book) {
+    return at(program, book).header("Authorization", "Bearer " + tokens.get(book));
   }
 
-  private static void taken(Program program, String book, String tag) {
+  private static String token(Program program, String book) {
+    return at(program, book)
+        .auth()
+        .preemptive()
+        .basic("owner", PASSWORD)
+        .contentType("application/json")
+        .header("Idempotency-Key", UUID.randomUUID())
+        .body("{\"name\": \"scale\"}")
+        .post("/api/tokens")
+        .then()
+        .statusCode(201)
+        .extract()
+        .path("token");
+  }
+
+  private void taken(Program program, String book, String tag) {
     asks(program, book)
         .contentType("application/json")
         .header("Idempotency-Key", UUID.randomUUID())
@@ -272,7 +281,7 @@ class SeveralBooksIT {
         .statusCode(201);
   }
 
-  private static TreeSet<String> tags(Program program, String book) {
+  private TreeSet<String> tags(Program program, String book) {
     List<String> tags = asks(program, book).get("/api/barrels?limit=500").path("items.tag");
     return new TreeSet<>(tags);
   }
@@ -281,7 +290,7 @@ class SeveralBooksIT {
     return FolderDatabase.asked(server, "SELECT count(*) FROM " + book + "." + table);
   }
 
-  private static boolean sound(Program program, String book) {
+  private boolean sound(Program program, String book) {
     List<List<Object>> found =
         asks(program, book).get("/api/ledger/invariants").path("items.violations");
     return found.stream().allMatch(List::isEmpty);

@@ -73,6 +73,15 @@ public final class FolderDatabase {
     }
   }
 
+  /**
+   * Lets {@link Program#LOGIN} in to a book on the embedded server of a data folder, which is that
+   * of a role and has made its owner.
+   */
+  public static void letIn(Path folder, String role, String password)
+      throws IOException, SQLException {
+    OwnerRow.addTokenTo(ownerIn(folder).as(role, password));
+  }
+
   /** The settings of another copy that shares the embedded server of a data folder. */
   public static Map<String, String> beside(Path folder) throws IOException {
     DatabaseLogin owner = ownerIn(folder);

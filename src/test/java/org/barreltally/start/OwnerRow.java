@@ -26,18 +26,28 @@ final class OwnerRow {
               + " VALUES (?, 'owner', 'Owner', ?, 'owner', now())",
           owner,
           hash);
-      insert(
-          connection,
-          "INSERT INTO access_tokens (id, user_id, name, secret_hash, created_at)"
-              + " VALUES (gen_random_uuid(), ?, 'Tests', ?, now())",
-          owner,
-          Secrets.hash(Program.TOKEN));
+      addToken(connection);
       insert(
           connection,
           "INSERT INTO sessions (secret_hash, user_id, created_at, used_at) VALUES (?, ?, now(), now())",
           Secrets.hash(Program.SESSION),
           owner);
     }
+  }
+
+  /** Adds the token to a book that made its owner itself. */
+  static void addTokenTo(DatabaseLogin database) throws SQLException {
+    try (Connection connection = database.connect()) {
+      addToken(connection);
+    }
+  }
+
+  private static void addToken(Connection connection) throws SQLException {
+    insert(
+        connection,
+        "INSERT INTO access_tokens (id, user_id, name, secret_hash, created_at)"
+            + " SELECT gen_random_uuid(), id, 'Tests', ?, now() FROM users WHERE name = 'owner'",
+        Secrets.hash(Program.TOKEN));
   }
 
   private static void insert(Connection connection, String sql, Object... values)
