@@ -32,7 +32,7 @@ class BarriersTest {
                 .launch(
                     new BrowserType.LaunchOptions()
                         .setExecutablePath(Chromium.program())
-                        .setArgs(List.of("--no-sandbox")))) {
+                        .setArgs(Chromium.arguments()))) {
       Page page = browser.newPage();
       page.setContent(PAGE.formatted(" lang='en'", "<p>Two sizes.</p>"));
       assertEquals(List.of(), Barriers.on(page));

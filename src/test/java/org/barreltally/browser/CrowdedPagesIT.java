@@ -186,7 +186,7 @@ class CrowdedPagesIT {
     Map<String, String> settings = Program.ownBook(folder);
     List<String> faults = new ArrayList<>();
     try (Program program = Program.start(settings).awaitReady()) {
-      try (Screen phone = Screen.of(program, Screen.PHONE).isLetIn()) {
+      try (Screen phone = Screen.of(program, Screen.PHONE).isLetIn().judgesEveryPage()) {
         screen = phone;
         for (String path : made()) {
           look(path, faults);

@@ -58,9 +58,8 @@ class EveryPageIT {
     return found;
   }
 
-  /** The season's pages hold all that those of an empty book do but what says that it is empty. */
   private static void look(Screen screen, String where, boolean judged, List<String> faults) {
-    if (judged || OF_A_SHAPE > 1) {
+    if (judged) {
       screen.barriers().forEach(fault -> faults.add(where + "  " + fault));
     }
     screen.smallTargets().forEach(fault -> faults.add(where + "  small target " + fault));
@@ -95,7 +94,12 @@ class EveryPageIT {
     List<String> faults = new ArrayList<>();
     try (Program program = demo ? Program.startSeason(settings) : Program.start(settings);
         Screen screen = Screen.of(program.awaitReady(), Screen.PHONE).isLetIn()) {
-      Set<String> pages = pages(screen, what, demo, faults);
+      // The season's pages hold all that those of an empty book do but what says that it is empty.
+      boolean judged = demo || OF_A_SHAPE > 1;
+      if (judged) {
+        screen.judgesEveryPage();
+      }
+      Set<String> pages = pages(screen, what, judged, faults);
       assertTrue(pages.size() >= (demo ? LEAST_PAGES : LEAST_PAGES / 2), () -> "only " + pages);
     }
     assertEquals("", String.join("\n", faults));

@@ -49,7 +49,7 @@ final class Screen implements AutoCloseable {
             .launch(
                 new BrowserType.LaunchOptions()
                     .setExecutablePath(Chromium.program())
-                    .setArgs(List.of("--no-sandbox")))
+                    .setArgs(Chromium.arguments()))
             .newContext(options.setLocale("en-US"));
     context.setDefaultTimeout(15_000);
     context.addInitScript(WATCH_SHIFTS);
@@ -166,6 +166,12 @@ final class Screen implements AutoCloseable {
         .filter(link -> link.startsWith(address + "/"))
         .map(link -> link.substring(address.length()).replaceFirst("#.*", ""))
         .toList();
+  }
+
+  /** Has each page that will be opened ready to be judged. */
+  Screen judgesEveryPage() {
+    Barriers.beforeEachPageOf(context);
+    return this;
   }
 
   /** What keeps people from using the open page. */

@@ -119,8 +119,7 @@ final class TestPhone implements AutoCloseable {
                     .setExecutablePath(Chromium.program())
                     .setEnv(environment)
                     .setArgs(
-                        List.of(
-                            "--no-sandbox",
+                        Chromium.arguments(
                             "--host-resolver-rules=MAP " + TestCertificates.NAME + " 127.0.0.1"))
                     .setOffline(offline)
                     .setLocale(language)

@@ -1,0 +1,75 @@
+package org.barreltally.reconciliation;
+
+import static org.barreltally.Owner.barrel;
+import static org.barreltally.Owner.posts;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.sql.SQLException;
+import org.barreltally.Owner;
+import org.barreltally.books.BlankBook;
+import org.barreltally.reconciliation.flows.NetworkTooLarge;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Where a season's runs alone are more than may be weighed, its movements are not gathered. */
+@QuarkusTest
+class TooManyRunsTest {
+
+  @Inject BlankBook blank;
+  @Inject SeasonFlows flows;
+
+  @BeforeEach
+  void in_a_book_of_its_own() throws SQLException {
+    blank.open();
+  }
+
+  @AfterEach
+  void and_no_longer() {
+    blank.close();
+  }
+
+  @Test
+  void runs_are_counted_before_flows_and_those_taken_back_are_not() {
+    posts("/api/barrels", barrel("A", 2026, "2026-03-14", 486.5, 42, 66.9, 62)).statusCode(201);
+    run("2026-06-20");
+    String second = run("2026-06-21");
+    int all = flows.of(2026).network().network().flows().size();
+    assertTrue(all > 4, "each run is more than two flows: " + all);
+
+    assertTrue(tooLarge(1).startsWith("2 flows "), "of two runs nothing else is gathered");
+    assertTrue(tooLarge(2).startsWith(all + " flows "), "two runs may be two flows");
+    assertEquals(all, flows.of(2026, all).network().network().flows().size());
+
+    String movement =
+        Owner.reads("/api/movements?lot=" + second)
+            .extract()
+            .path("items.find { it.kind == 'canning' }.id");
+    posts("/api/movements/" + movement + "/reversal", "{'reason': 'Told twice'}").statusCode(201);
+    int without = flows.of(2026).network().network().flows().size();
+    assertTrue(tooLarge(1).startsWith(without + " flows "), "one run is left");
+    assertTrue(tooLarge(0).startsWith("1 flows "));
+  }
+
+  private String tooLarge(int most) {
+    return assertThrows(NetworkTooLarge.class, () -> flows.of(2026, most)).getMessage();
+  }
+
+  private static String run(String day) {
+    return posts(
+            "/api/canning/runs",
+            """
+            {'on': '%s', 'draws': [{'barrel': 'A', 'weight': {'value': 50, 'unit': 'lb'}}],
+             'fillTemperature': {'value': 186, 'unit': 'degF'}, 'filterHoldUp': {'value': 1, 'unit': 'lb'},
+             'fills': [{'container': 'PT', 'count': 30}], 'transmittance': 60, 'taste': 'clean'}
+            """
+                .formatted(day))
+        .statusCode(201)
+        .extract()
+        .path("lot");
+  }
+}
