@@ -189,6 +189,13 @@ public class BookFlows {
         JOIN movements m ON m.id = r.movement WHERE m.book_year = :season
       """;
 
+  private static final String RUNS =
+      """
+      SELECT count(*) FROM canning_runs r JOIN movements m ON m.id = r.movement
+      WHERE m.book_year = :season AND NOT EXISTS (
+        SELECT 1 FROM movements x WHERE x.reverses = m.id AND x.book_year = :season)
+      """;
+
   private static final String SOLD =
       """
       SELECT s.lot, l.brix::float8 AS brix,
@@ -210,6 +217,13 @@ public class BookFlows {
   BookFlows(EntityManager entities, WeightText weights) {
     this.entities = entities;
     this.weights = weights;
+  }
+
+  /** How many runs are in a year's flows, each of which is at least one flow from a barrel. */
+  public int runs(int season) {
+    return ((Number)
+            entities.createNativeQuery(RUNS).setParameter("season", season).getSingleResult())
+        .intValue();
   }
 
   public List<Moved> moved(Period period) {
