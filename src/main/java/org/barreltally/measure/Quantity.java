@@ -64,12 +64,20 @@ public record Quantity(BigDecimal value, Unit unit) {
     return new Quantity(value, unit);
   }
 
-  /** A computed value, rounded half up to the given number of decimals; must be finite. */
+  /**
+   * A computed value, rounded half up to the given number of decimals, or to as many as leave it at
+   * most 12 digits: nobody typed it who could give fewer. Must be finite.
+   */
   public static Quantity rounded(double value, Unit unit, int decimals) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("not a finite number: " + value);
     }
-    return new Quantity(round(BigDecimal.valueOf(value), decimals), unit);
+    BigDecimal exact = BigDecimal.valueOf(value);
+    BigDecimal rounded = round(exact, decimals);
+    while (tooLong(rounded) && rounded.scale() > 0) {
+      rounded = round(exact, rounded.scale() - 1);
+    }
+    return new Quantity(rounded, unit);
   }
 
   /**

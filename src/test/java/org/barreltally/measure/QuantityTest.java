@@ -125,6 +125,24 @@ class QuantityTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "123456789.1234, 3, 123456789.123",
+    "1234567891.2349, 3, 1234567891.23",
+    "999999999999.4, 3, 999999999999",
+    "9999999999.999, 3, 10000000000.0",
+    "-1234567891.2349, 3, -1234567891.23"
+  })
+  void a_computed_value_of_many_digits_has_fewer_decimals(
+      double value, int decimals, String expected) {
+    assertEquals(new BigDecimal(expected), Quantity.rounded(value, Unit.ML, decimals).value());
+  }
+
+  @Test
+  void a_computed_value_of_more_than_twelve_digits_before_the_point_is_refused() {
+    assertThrows(TooManyDigits.class, () -> Quantity.rounded(1e12, Unit.ML, 3));
+  }
+
+  @ParameterizedTest
   @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
   void a_computed_value_that_is_not_finite_is_a_defect(double value) {
     assertThrows(IllegalArgumentException.class, () -> Quantity.rounded(value, Unit.G, 1));

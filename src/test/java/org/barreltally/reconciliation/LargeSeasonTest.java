@@ -16,9 +16,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** Where a season's runs alone are more than may be weighed, its movements are not gathered. */
+/** Seasons beyond what a small maker has: the flows are not weighed, the balance is told. */
 @QuarkusTest
-class TooManyRunsTest {
+class LargeSeasonTest {
 
   @Inject BlankBook blank;
   @Inject SeasonFlows flows;
@@ -53,6 +53,19 @@ class TooManyRunsTest {
     int without = flows.of(2026).network().network().flows().size();
     assertTrue(tooLarge(1).startsWith(without + " flows "), "one run is left");
     assertTrue(tooLarge(0).startsWith("1 flows "));
+  }
+
+  /** 48 tanks of 80,000 lb are 1.3 million litres: 13 digits, were all written out in mL. */
+  @Test
+  void a_book_of_very_much_syrup_is_answered_as_well() {
+    for (int n = 1; n <= 48; n++) {
+      posts("/api/barrels", barrel("T-" + n, 2026, "2026-03-14", 80_042, 42, 66.9, 62))
+          .statusCode(201);
+    }
+    // 48 · 80,000 lb · 0.45359237 kg/lb = 1,741,795 kg by the scale, and 0.075 % more by mass (air
+    // against syrup and steel, OIML R 111)
+    float kg = Owner.reads("/api/reconciliation?season=2026").extract().path("made.mass.value");
+    assertEquals(1_741_795 * 1.00075, kg, 100);
   }
 
   private String tooLarge(int most) {
