@@ -10,8 +10,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Predicate;
 import org.barreltally.books.Books;
 import org.barreltally.books.OfEachBook;
+import org.barreltally.people.internal.OnceOver;
 import org.barreltally.people.internal.Remembered;
 import org.barreltally.people.internal.Secrets;
 import org.barreltally.people.internal.TokenRows;
@@ -39,16 +41,24 @@ public class AccessTokens {
   private final Secrets secrets;
   private final EntranceLog log;
   private final Clock clock;
+  private final OnceOver onceOver;
   private final OfEachBook<Remembered<TokenRows.Usable>> recent;
 
   @Inject
-  AccessTokens(TokenRows rows, Secrets secrets, EntranceLog log, Clock clock, Books books) {
+  AccessTokens(
+      TokenRows rows,
+      Secrets secrets,
+      EntranceLog log,
+      Clock clock,
+      Books books,
+      OnceOver onceOver) {
     this.recent =
         books.keeping(() -> new Remembered<>(Duration.ofSeconds(30), Ticker.systemTicker()));
     this.rows = rows;
     this.secrets = secrets;
     this.log = log;
     this.clock = clock;
+    this.onceOver = onceOver;
   }
 
   /**
@@ -98,7 +108,7 @@ public class AccessTokens {
       throw new UnknownToken(token);
     }
     log.keepToken(EntranceEvent.TOKEN_ENDED, user, token);
-    recent.here().forgetIf(usable -> usable.id().equals(token));
+    forgetIf(usable -> usable.id().equals(token));
   }
 
   /** Revokes all tokens of somebody. */
@@ -110,7 +120,12 @@ public class AccessTokens {
 
   /** Looks somebody's tokens up anew from now on, as their role or place changed. */
   void forget(UUID user) {
-    recent.here().forgetIf(usable -> usable.person().id().equals(user));
+    forgetIf(usable -> usable.person().id().equals(user));
+  }
+
+  private void forgetIf(Predicate<TokenRows.Usable> rule) {
+    Remembered<TokenRows.Usable> here = recent.here();
+    onceOver.run(() -> here.forgetIf(rule));
   }
 
   /** Who this secret stood for a moment ago; costs microseconds. */

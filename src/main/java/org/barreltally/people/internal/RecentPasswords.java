@@ -27,9 +27,11 @@ public class RecentPasswords {
 
   private final OfEachBook<Remembered<Person>> remembered;
   private final SecretKeySpec key;
+  private final OnceOver onceOver;
 
   @Inject
-  RecentPasswords(Secrets secrets, Books books) {
+  RecentPasswords(Secrets secrets, Books books, OnceOver onceOver) {
+    this.onceOver = onceOver;
     remembered = books.keeping(() -> new Remembered<>(TIME, Ticker.systemTicker()));
     key = new SecretKeySpec(secrets.bytes(32), HMAC);
   }
@@ -43,8 +45,10 @@ public class RecentPasswords {
     return remembered.here().get(keyed(name, password), k -> judge.get());
   }
 
+  /** Judges somebody anew from the end of the transaction at hand on. */
   public void forget(UUID id) {
-    remembered.here().forgetIf(person -> person.id().equals(id));
+    Remembered<Person> here = remembered.here();
+    onceOver.run(() -> here.forgetIf(person -> person.id().equals(id)));
   }
 
   private byte[] keyed(String name, String password) {
