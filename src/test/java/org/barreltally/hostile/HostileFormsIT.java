@@ -36,7 +36,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class HostileFormsIT {
 
-  private static final int FORMS = Integer.getInteger("barreltally.hostile", 300);
+  private static final int FORMS = Integer.getInteger("barreltally.hostile", 200);
   private static final long SEED = Long.getLong("barreltally.seed", 20_261_127L);
   private static final String PASSWORD = Program.PASSWORD;
   private static final ObjectMapper JSON = new ObjectMapper();

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class DamagedBackupTest {
 
   private static final long SEED = 20260620;
-  private static final int CHANGES = Integer.getInteger("barreltally.changes", 400);
+  private static final int CHANGES = Integer.getInteger("barreltally.changes", 250);
 
   private static Path good;
 
