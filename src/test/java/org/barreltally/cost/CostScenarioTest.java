@@ -15,7 +15,6 @@ import io.restassured.path.json.config.JsonPathConfig;
 import jakarta.inject.Inject;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -24,10 +23,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.barreltally.BookRows;
 import org.barreltally.SoundBook;
-import org.barreltally.books.BlankBook;
+import org.barreltally.books.InABlankBook;
 import org.barreltally.people.PersonFixture;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -35,27 +32,16 @@ import org.junit.jupiter.api.Test;
  * becomes 60 pints and 80 half-pints, the second 100 pints.
  */
 @QuarkusTest
-class CostScenarioTest {
+class CostScenarioTest implements InABlankBook {
 
   private static final String SEASON_2024 = "'season': 2024";
 
-  @Inject BlankBook blank;
   @Inject BookRows rows;
   @Inject PersonFixture people;
 
   private String first;
   private String second;
   private String labour;
-
-  @BeforeEach
-  void in_a_book_of_its_own() throws SQLException {
-    blank.open();
-  }
-
-  @AfterEach
-  void and_no_longer() {
-    blank.close();
-  }
 
   @Test
   void costs_go_with_the_goods_from_the_boil_to_the_buyer_and_closed_years_stand() {

@@ -9,15 +9,12 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import jakarta.inject.Inject;
 import java.math.BigDecimal;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.UUID;
 import org.barreltally.SoundBook;
-import org.barreltally.books.BlankBook;
+import org.barreltally.books.InABlankBook;
 import org.barreltally.stock.ShelfFixture;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -25,25 +22,14 @@ import org.junit.jupiter.api.Test;
  * buyer at the farm. Every margin by hand.
  */
 @QuarkusTest
-class MarginsTest {
+class MarginsTest implements InABlankBook {
 
   private static final String PRICE = "'price': {'amount': 15.00, 'currency': 'USD'}";
 
-  @Inject BlankBook blank;
   @Inject ShelfFixture shelf;
   @Inject Clock clock;
 
   private String lot;
-
-  @BeforeEach
-  void in_a_book_of_its_own() throws SQLException {
-    blank.open();
-  }
-
-  @AfterEach
-  void and_no_longer() {
-    blank.close();
-  }
 
   @Test
   void each_way_to_a_buyer_says_what_it_earned_and_they_sum_to_the_year() {

@@ -8,30 +8,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
-import java.sql.SQLException;
 import org.barreltally.Owner;
-import org.barreltally.books.BlankBook;
+import org.barreltally.books.InABlankBook;
 import org.barreltally.reconciliation.flows.NetworkTooLarge;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Seasons beyond what a small maker has: the flows are not weighed, the balance is told. */
 @QuarkusTest
-class LargeSeasonTest {
+class LargeSeasonTest implements InABlankBook {
 
-  @Inject BlankBook blank;
   @Inject SeasonFlows flows;
-
-  @BeforeEach
-  void in_a_book_of_its_own() throws SQLException {
-    blank.open();
-  }
-
-  @AfterEach
-  void and_no_longer() {
-    blank.close();
-  }
 
   @Test
   void runs_are_counted_before_flows_and_those_taken_back_are_not() {

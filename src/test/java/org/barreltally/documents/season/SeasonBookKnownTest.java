@@ -16,17 +16,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
-import jakarta.inject.Inject;
-import java.sql.SQLException;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.barreltally.SoundBook;
-import org.barreltally.books.BlankBook;
+import org.barreltally.books.InABlankBook;
 import org.barreltally.documents.Page;
 import org.barreltally.sugarbush.boiling.Woods;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,12 +30,10 @@ import org.junit.jupiter.api.Test;
  * closed, more is told of it, and its book stays what it was.
  */
 @QuarkusTest
-class SeasonBookKnownTest {
+class SeasonBookKnownTest implements InABlankBook {
 
   private static final String PRICE = "'price': {'amount': 15.00, 'currency': 'USD'}";
   private static final String BOILS = "/api/boils/";
-
-  @Inject BlankBook blank;
 
   private String own;
   private String leased;
@@ -47,16 +41,6 @@ class SeasonBookKnownTest {
   private String drawOff;
   private String lot;
   private String show;
-
-  @BeforeEach
-  void in_a_book_of_its_own() throws SQLException {
-    blank.open();
-  }
-
-  @AfterEach
-  void and_no_longer() {
-    blank.close();
-  }
 
   @Test
   void the_sugarhouse_and_the_costs_are_told_and_stay_as_they_were_at_the_closing()
