@@ -20,15 +20,15 @@ import org.barreltally.keeping.Tables;
 public class BlankBook implements AgroalPoolInterceptor {
 
   private final BookInTurn books;
+  private final BookDatabases databases;
 
   /** Where new connections find their tables; null as long as no test opened a book. */
   private volatile String path;
 
-  @Inject BookDatabases databases;
-
   @Inject
-  BlankBook(BookInTurn books) {
+  BlankBook(BookInTurn books, BookDatabases databases) {
     this.books = books;
+    this.databases = databases;
   }
 
   /** Makes one, with the owner who stands in the book of the tests, and turns to it. */
