@@ -13,7 +13,7 @@ import java.util.UUID;
 import java.util.function.Predicate;
 import org.barreltally.books.Books;
 import org.barreltally.books.OfEachBook;
-import org.barreltally.people.internal.OnceOver;
+import org.barreltally.people.internal.AfterTransaction;
 import org.barreltally.people.internal.Remembered;
 import org.barreltally.people.internal.Secrets;
 import org.barreltally.people.internal.TokenRows;
@@ -41,7 +41,7 @@ public class AccessTokens {
   private final Secrets secrets;
   private final EntranceLog log;
   private final Clock clock;
-  private final OnceOver onceOver;
+  private final AfterTransaction afterTransaction;
   private final OfEachBook<Remembered<TokenRows.Usable>> recent;
 
   @Inject
@@ -51,14 +51,14 @@ public class AccessTokens {
       EntranceLog log,
       Clock clock,
       Books books,
-      OnceOver onceOver) {
+      AfterTransaction afterTransaction) {
     this.recent =
         books.keeping(() -> new Remembered<>(Duration.ofSeconds(30), Ticker.systemTicker()));
     this.rows = rows;
     this.secrets = secrets;
     this.log = log;
     this.clock = clock;
-    this.onceOver = onceOver;
+    this.afterTransaction = afterTransaction;
   }
 
   /**
@@ -125,7 +125,7 @@ public class AccessTokens {
 
   private void forgetIf(Predicate<TokenRows.Usable> rule) {
     Remembered<TokenRows.Usable> here = recent.here();
-    onceOver.run(() -> here.forgetIf(rule));
+    afterTransaction.run(() -> here.forgetIf(rule));
   }
 
   /** Who this secret stood for a moment ago; costs microseconds. */

@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.sql.DataSource;
 import org.barreltally.books.Books;
-import org.barreltally.people.internal.OnceOver;
+import org.barreltally.people.internal.AfterTransaction;
 import org.barreltally.people.internal.RowsFixture;
 import org.barreltally.people.internal.Secrets;
 import org.barreltally.people.internal.TokenRows;
@@ -31,7 +31,7 @@ class EndingTest {
   @Inject Users users;
   @Inject PersonFixture people;
   @Inject EntranceLog log;
-  @Inject OnceOver onceOver;
+  @Inject AfterTransaction afterTransaction;
 
   private final AtomicReference<Instant> now =
       new AtomicReference<>(Instant.parse("2026-03-14T08:00:00Z"));
@@ -66,7 +66,8 @@ class EndingTest {
 
   @Test
   void a_token_is_good_through_its_last_day_even_if_remembered() {
-    AccessTokens tokens = new AccessTokens(tokenRows, secrets, log, clock, Books.one(), onceOver);
+    AccessTokens tokens =
+        new AccessTokens(tokenRows, secrets, log, clock, Books.one(), afterTransaction);
     Person person = person();
     String secret = tokens.issue(person.id(), "scale", LocalDate.parse("2026-03-15")).secret();
     pass(Duration.ofHours(39));

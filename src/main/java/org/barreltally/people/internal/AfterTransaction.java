@@ -9,11 +9,11 @@ import jakarta.transaction.TransactionSynchronizationRegistry;
  * and remembered anew by others, who do not see the change yet.
  */
 @ApplicationScoped
-public class OnceOver {
+public class AfterTransaction {
 
   private final TransactionSynchronizationRegistry transactions;
 
-  OnceOver(TransactionSynchronizationRegistry transactions) {
+  AfterTransaction(TransactionSynchronizationRegistry transactions) {
     this.transactions = transactions;
   }
 

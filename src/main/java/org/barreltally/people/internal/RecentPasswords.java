@@ -27,11 +27,11 @@ public class RecentPasswords {
 
   private final OfEachBook<Remembered<Person>> remembered;
   private final SecretKeySpec key;
-  private final OnceOver onceOver;
+  private final AfterTransaction afterTransaction;
 
   @Inject
-  RecentPasswords(Secrets secrets, Books books, OnceOver onceOver) {
-    this.onceOver = onceOver;
+  RecentPasswords(Secrets secrets, Books books, AfterTransaction afterTransaction) {
+    this.afterTransaction = afterTransaction;
     remembered = books.keeping(() -> new Remembered<>(TIME, Ticker.systemTicker()));
     key = new SecretKeySpec(secrets.bytes(32), HMAC);
   }
@@ -48,7 +48,7 @@ public class RecentPasswords {
   /** Judges somebody anew from the end of the transaction at hand on. */
   public void forget(UUID id) {
     Remembered<Person> here = remembered.here();
-    onceOver.run(() -> here.forgetIf(person -> person.id().equals(id)));
+    afterTransaction.run(() -> here.forgetIf(person -> person.id().equals(id)));
   }
 
   private byte[] keyed(String name, String password) {
