@@ -58,7 +58,7 @@ public class SeasonFlows {
   public SeasonReconciled of(int season, int most) {
     plan.begin();
     // What cannot be weighed is not gathered first: that takes longest where there is most of it.
-    mustNotExceed(most, book.runs(season));
+    mustNotExceed(most, "runs", book.runs(season));
     Period period =
         new Period(
             season,
@@ -81,14 +81,14 @@ public class SeasonFlows {
     new NetworkBuilder(draft, widths, facts).build();
     new StandingFlows(draft, widths, facts).add();
     SeasonNetwork network = draft.network(season);
-    mustNotExceed(most, network == null ? 0 : network.network().flows().size());
+    mustNotExceed(most, "flows", network == null ? 0 : network.network().flows().size());
     return new SeasonReconciled(
         season, network, network == null ? null : Reconciler.reconcile(network.network()));
   }
 
-  private static void mustNotExceed(int most, int flows) {
-    if (flows > most) {
-      throw new NetworkTooLarge("flows", flows);
+  private static void mustNotExceed(int most, String what, int count) {
+    if (count > most) {
+      throw new NetworkTooLarge(what, count);
     }
   }
 }

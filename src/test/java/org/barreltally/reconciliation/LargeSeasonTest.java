@@ -27,7 +27,7 @@ class LargeSeasonTest implements InABlankBook {
     int all = flows.of(2026).network().network().flows().size();
     assertTrue(all > 4, "each run is more than two flows: " + all);
 
-    assertTrue(tooLarge(1).startsWith("2 flows "), "of two runs nothing else is gathered");
+    assertTrue(tooLarge(1).startsWith("2 runs "), "of two runs nothing else is gathered");
     assertTrue(tooLarge(2).startsWith(all + " flows "), "two runs may be two flows");
     assertEquals(all, flows.of(2026, all).network().network().flows().size());
 
@@ -38,7 +38,7 @@ class LargeSeasonTest implements InABlankBook {
     posts("/api/movements/" + movement + "/reversal", "{'reason': 'Told twice'}").statusCode(201);
     int without = flows.of(2026).network().network().flows().size();
     assertTrue(tooLarge(1).startsWith(without + " flows "), "one run is left");
-    assertTrue(tooLarge(0).startsWith("1 flows "));
+    assertTrue(tooLarge(0).startsWith("1 runs "));
   }
 
   /** 48 tanks of 80,000 lb are 1.3 million litres: 13 digits, were all written out in mL. */
