@@ -88,7 +88,7 @@ public class AccessTokens {
         new AccessToken(UUID.randomUUID(), name.strip(), clock.instant(), expiresOn, null);
     String secret = secrets.secret(PREFIX);
     rows.add(token, user, Secrets.hash(secret), scope);
-    log.keepToken(EntranceEvent.TOKEN_MADE, user, token.id());
+    log.keepTogether(EntranceEvent.TOKEN_MADE, user, token.id());
     return new Issued(token, secret);
   }
 
@@ -107,13 +107,13 @@ public class AccessTokens {
     if (!rows.revoke(token, user, clock.instant())) {
       throw new UnknownToken(token);
     }
-    log.keepToken(EntranceEvent.TOKEN_ENDED, user, token);
+    log.keepTogether(EntranceEvent.TOKEN_ENDED, user, token);
     forgetIf(usable -> usable.id().equals(token));
   }
 
   /** Revokes all tokens of somebody. */
   void revokeAllOf(UUID user) {
-    rows.of(user).forEach(token -> log.keepToken(EntranceEvent.TOKEN_ENDED, user, token.id()));
+    rows.of(user).forEach(token -> log.keepTogether(EntranceEvent.TOKEN_ENDED, user, token.id()));
     rows.revokeAllOf(user, clock.instant());
     forget(user);
   }

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
 import java.util.regex.Pattern;
+import org.barreltally.people.internal.CodeRows;
 import org.barreltally.people.internal.CrewRows;
 import org.barreltally.people.internal.RecentPasswords;
 import org.barreltally.people.internal.Secrets;
@@ -32,6 +33,7 @@ public class Crew {
   private final Sessions sessions;
   private final RecentPasswords recent;
   private final AccessTokens tokens;
+  private final CodeRows codes;
   private final CurrentUser current;
   private final Clock clock;
 
@@ -44,6 +46,7 @@ public class Crew {
       Sessions sessions,
       RecentPasswords recent,
       AccessTokens tokens,
+      CodeRows codes,
       CurrentUser current,
       Clock clock) {
     this.rows = rows;
@@ -53,6 +56,7 @@ public class Crew {
     this.sessions = sessions;
     this.recent = recent;
     this.tokens = tokens;
+    this.codes = codes;
     this.current = current;
     this.clock = clock;
   }
@@ -132,6 +136,17 @@ public class Crew {
     return new Given(member, password);
   }
 
+  /** Asks somebody for codes no longer, for instance because their phone is lost. */
+  @Transactional
+  public Member stopCodes(String name) {
+    Member member = locked(name);
+    if (codes.remove(member.id())) {
+      log(member.id(), "codes-off", null);
+      signOut(member.id());
+    }
+    return named(name);
+  }
+
   /**
    * Lets somebody sign in no longer; their tokens are revoked.
    *
@@ -143,6 +158,7 @@ public class Crew {
     requireAnotherOwner(member, null);
     rows.left(member.id(), clock.instant());
     tokens.revokeAllOf(member.id());
+    codes.remove(member.id());
     log(member.id(), "left", null);
     signOut(member.id());
     return named(name);

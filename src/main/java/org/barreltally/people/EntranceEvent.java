@@ -16,6 +16,12 @@ public enum EntranceEvent {
   /** A token was made, for a script or for a phone. */
   TOKEN_MADE,
   TOKEN_ENDED,
+  /** Codes are asked for beside the password from here on. */
+  CODES_ON,
+  /** They are no longer: by the person, or by the owner. */
+  CODES_OFF,
+  /** Somebody was given a new password at the machine itself. */
+  LET_IN,
   /** The owner let somebody join. */
   JOINED,
   /** The owner gave somebody another role. */

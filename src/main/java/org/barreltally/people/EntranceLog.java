@@ -59,8 +59,8 @@ public class EntranceLog {
     rows.add(what, about, null, address, clock.instant());
   }
 
-  /** Keeps what became of a token, together with it. */
-  void keepToken(EntranceEvent what, UUID about, UUID token) {
+  /** Keeps what became of a token or of codes, together with it; {@code token} may be null. */
+  void keepTogether(EntranceEvent what, UUID about, UUID token) {
     rows.add(what, about, token, null, clock.instant());
   }
 

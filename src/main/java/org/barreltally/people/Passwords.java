@@ -17,6 +17,7 @@ import org.barreltally.people.internal.NetworkAddress;
 import org.barreltally.people.internal.RecentPasswords;
 import org.barreltally.people.internal.Sessions;
 import org.barreltally.people.internal.SlowHashing;
+import org.barreltally.people.internal.TakenCodes;
 import org.barreltally.people.internal.Users;
 import org.barreltally.refusal.InvalidField;
 
@@ -49,6 +50,7 @@ public class Passwords {
   private final SlowHashing hashing;
   private final Sessions sessions;
   private final RecentPasswords recent;
+  private final TakenCodes codes;
   private final EntranceLog log;
   private final OfEachBook<Attempts> attempts;
 
@@ -61,9 +63,10 @@ public class Passwords {
       SlowHashing hashing,
       Sessions sessions,
       RecentPasswords recent,
+      TakenCodes codes,
       EntranceLog log,
       Books books) {
-    this(users, hashing, sessions, recent, log, books, FAILURES_MAX);
+    this(users, hashing, sessions, recent, codes, log, books, FAILURES_MAX);
   }
 
   Passwords(
@@ -71,6 +74,7 @@ public class Passwords {
       SlowHashing hashing,
       Sessions sessions,
       RecentPasswords recent,
+      TakenCodes codes,
       EntranceLog log,
       Books books,
       int failuresMax) {
@@ -78,6 +82,7 @@ public class Passwords {
     this.hashing = hashing;
     this.sessions = sessions;
     this.recent = recent;
+    this.codes = codes;
     this.log = log;
     this.attempts =
         books.keeping(() -> new Attempts(ATTEMPTS_MAX, ATTEMPTS_WINDOW, Ticker.systemTicker()));
@@ -86,21 +91,33 @@ public class Passwords {
 
   /** Who this name and password were right for a moment ago; costs microseconds. */
   public Optional<Person> recall(String name, String password) {
-    return recent.recall(normal(name), password);
+    return recent.recall(normal(name), password).map(Users.Known::person);
   }
 
   /**
-   * Who this name and password belong to, empty if they do not fit. What does not fit is logged.
+   * Who this name and password belong to, empty if they do not fit or a code is asked for beside
+   * them. What does not fit is logged.
    *
    * @param address of the network it came from; null if that is not known
    * @throws TooManyAttempts if too many wrong ones were tried for this name or from this network
    */
   public Optional<Person> judge(String name, String password, String address) {
+    return judge(name, password, null, address).map(Users.Known::person);
+  }
+
+  /**
+   * As {@link #judge(String, String, String)}, with the code that may be asked for. Nobody who is
+   * asked for one is remembered.
+   */
+  Optional<Users.Known> judge(String name, String password, String code, String address) {
     String user = normal(name);
     if (user.length() > LENGTH_MAX || password.length() > LENGTH_MAX) {
       return Optional.empty();
     }
-    return recent.recall(user, password, () -> judgeSlowly(user, password, address));
+    if (code != null && known(user).filter(Users.Known::asksForCode).isPresent()) {
+      return judgeSlowly(user, password, code, address);
+    }
+    return recent.recall(user, password, () -> judgeSlowly(user, password, null, address));
   }
 
   /**
@@ -121,15 +138,7 @@ public class Passwords {
           "That is among the first that somebody would guess. Choose another, such as four words"
               + " that have nothing to do with each other.");
     }
-    if (current == null || current.length() > LENGTH_MAX) {
-      throw new WrongPassword();
-    }
-    counted(name, null);
-    Users.Known known = users.named(name).orElseThrow(WrongPassword::new);
-    if (!hashing.fits(current, Optional.of(known.passwordHash()))) {
-      throw new WrongPassword();
-    }
-    attempts.here().clear(name);
+    Users.Known known = present(name, current);
     if (!users.replaceHash(known.person().id(), known.passwordHash(), hash(next))) {
       throw new WrongPassword();
     }
@@ -138,17 +147,55 @@ public class Passwords {
     log.keep(EntranceEvent.OWN_PASSWORD, known.person().id(), null);
   }
 
+  /**
+   * Whose present password this is; wrong ones are counted like those at sign-in.
+   *
+   * @throws WrongPassword if it is not the present one
+   */
+  Users.Known present(String name, String current) {
+    Users.Known known = counted(name, current);
+    attempts.here().clear(name);
+    return known;
+  }
+
+  /**
+   * As {@link #present}, together with a code; wrong ones are counted like those at sign-in.
+   *
+   * @throws WrongCode if the code is not one of theirs
+   */
+  Users.Known presentWithCode(String name, String current, String code) {
+    Users.Known known = counted(name, current);
+    if (known.asksForCode() && !codes.take(known.person().id(), code)) {
+      throw new WrongCode();
+    }
+    attempts.here().clear(name);
+    return known;
+  }
+
+  private Users.Known counted(String name, String current) {
+    if (current == null || current.length() > LENGTH_MAX) {
+      throw new WrongPassword();
+    }
+    countAttempt(name, null);
+    Users.Known known = users.named(name).orElseThrow(WrongPassword::new);
+    if (!hashing.fits(current, Optional.of(known.passwordHash()))) {
+      throw new WrongPassword();
+    }
+    return known;
+  }
+
   /** The stored form of a new password. */
   String hash(String password) {
     return hashing.hash(password);
   }
 
-  private Optional<Person> judgeSlowly(String name, String password, String address) {
+  private Optional<Users.Known> judgeSlowly(
+      String name, String password, String code, String address) {
     String household = NetworkAddress.household(address);
     failures.require(household);
-    counted(name, address);
+    countAttempt(name, address);
     Optional<Users.Known> known = known(name);
-    if (!hashing.fits(password, known.map(Users.Known::passwordHash))) {
+    if (!hashing.fits(password, known.map(Users.Known::passwordHash)) || !fits(known.get(), code)) {
       UUID about = known.map(k -> k.person().id()).orElse(null);
       log.keep(EntranceEvent.DID_NOT_FIT, about, address);
       if (failures.countFailed(household)) {
@@ -157,11 +204,22 @@ public class Passwords {
       return Optional.empty();
     }
     attempts.here().clear(name);
-    String stored = known.get().passwordHash();
-    if (hashing.isOutdated(stored)) {
-      users.replaceHash(known.get().person().id(), stored, hash(password));
+    return known.map(person -> renewed(person, password));
+  }
+
+  private boolean fits(Users.Known known, String code) {
+    return !known.asksForCode() || codes.take(known.person().id(), code);
+  }
+
+  private Users.Known renewed(Users.Known known, String password) {
+    String stored = known.passwordHash();
+    if (!hashing.isOutdated(stored)) {
+      return known;
     }
-    return known.map(Users.Known::person);
+    String renewed = hash(password);
+    return users.replaceHash(known.person().id(), stored, renewed)
+        ? new Users.Known(known.person(), renewed, known.asksForCode())
+        : known;
   }
 
   private Optional<Users.Known> known(String name) {
@@ -169,7 +227,7 @@ public class Passwords {
   }
 
   /** Counts an attempt for a name; the first that is refused unjudged is logged, no other. */
-  private void counted(String name, String address) {
+  private void countAttempt(String name, String address) {
     try {
       attempts.here().count(name);
     } catch (TooManyAttempts tooMany) {

@@ -12,7 +12,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
  * The program: {@code java -jar quarkus-run.jar}, with its settings in the environment. Followed by
- * {@code backup FILE} or {@code restore FILE} it does that and ends.
+ * {@code backup FILE}, {@code restore FILE} or {@code let-in NAME} it does that and ends.
  */
 @QuarkusMain
 public final class Barreltally {
@@ -26,7 +26,7 @@ public final class Barreltally {
   public static void main(String... arguments) {
     int exit;
     if (arguments.length > 0) {
-      exit = KeepingCommand.run(System.getenv(), System.out, System.err, arguments);
+      exit = BookCommand.run(System.getenv(), System.out, System.err, arguments);
     } else {
       Run run = new Run();
       Runtime.getRuntime().addShutdownHook(new Thread(run::stop, "stop"));

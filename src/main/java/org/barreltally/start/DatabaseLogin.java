@@ -61,7 +61,7 @@ public record DatabaseLogin(String jdbcUrl, String database, String user, String
   }
 
   /** The same as {@link #connect}, for those who open connections of their own. */
-  private DataSource dataSource() {
+  private PGSimpleDataSource dataSource() {
     PGSimpleDataSource source = new PGSimpleDataSource();
     // only what the address says: with setURL every default would be named too, and Flyway looks
     // through the whole address for passwords whenever it connects
@@ -78,6 +78,18 @@ public record DatabaseLogin(String jdbcUrl, String database, String user, String
     source.setConnectTimeout(Integer.parseInt(SECONDS_TO_CONNECT));
     source.setLoginTimeout(Integer.parseInt(SECONDS_TO_CONNECT));
     source.setApplicationName("barreltally keeping");
+    return source;
+  }
+
+  /**
+   * For those who change a book as its owner: opens connections that find its tables by their bare
+   * names.
+   *
+   * @param schema where they stand
+   */
+  DataSource in(String schema) {
+    PGSimpleDataSource source = dataSource();
+    source.setCurrentSchema(schema);
     return source;
   }
 

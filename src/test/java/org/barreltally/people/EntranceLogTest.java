@@ -24,6 +24,7 @@ import org.barreltally.books.Books;
 import org.barreltally.people.internal.RecentPasswords;
 import org.barreltally.people.internal.Sessions;
 import org.barreltally.people.internal.SlowHashing;
+import org.barreltally.people.internal.TakenCodes;
 import org.barreltally.people.internal.Users;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,6 +41,7 @@ class EntranceLogTest {
   @Inject SlowHashing hashing;
   @Inject Sessions sessions;
   @Inject RecentPasswords recent;
+  @Inject TakenCodes codes;
   @Inject EntranceLog entranceLog;
   @Inject Books books;
   @Inject DataSource database;
@@ -78,7 +80,8 @@ class EntranceLogTest {
   @Test
   void one_network_that_tries_many_names_waits_and_others_do_not() {
     int most = 12;
-    Passwords soonTired = new Passwords(users, hashing, sessions, recent, entranceLog, books, most);
+    Passwords soonTired =
+        new Passwords(users, hashing, sessions, recent, codes, entranceLog, books, most);
     for (int n = 0; n < most; n++) {
       String nobody = "nobody" + UUID.randomUUID().toString().substring(0, 8);
       assertEquals(

@@ -6,10 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
+import javax.sql.DataSource;
 import org.barreltally.people.internal.Users;
 import org.junit.jupiter.api.Test;
 
@@ -25,6 +32,8 @@ class ForgottenInTimeTest {
   @Inject AccessTokens tokens;
   @Inject Passwords passwords;
   @Inject Crew crew;
+  @Inject PageSessions sessions;
+  @Inject DataSource database;
   @Inject PersonFixture people;
   @Inject Users users;
   @Inject CurrentUser current;
@@ -79,6 +88,43 @@ class ForgottenInTimeTest {
             });
     assertEquals(Optional.empty(), passwords.recall(name, PASSWORD));
     assertEquals(Optional.empty(), passwords.judge(name, PASSWORD, null));
+  }
+
+  /** Judging takes some tenths of a second: it may begin before the change and end within it. */
+  @Test
+  void by_a_sign_in_that_was_judged_on_the_password_before() throws Exception {
+    somebodyWhoCameInBefore();
+    Users.Known judged = passwords.judge(name, PASSWORD, null, null).orElseThrow();
+    AtomicReference<CompletableFuture<Optional<PageSessions.Begun>>> signIn =
+        new AtomicReference<>();
+    QuarkusTransaction.requiringNew()
+        .run(
+            () -> {
+              crew.newPassword(name);
+              signIn.set(CompletableFuture.supplyAsync(() -> sessions.begin(judged)));
+              waitUntilSomebodyWaits();
+            });
+    assertEquals(Optional.empty(), signIn.get().get(1, TimeUnit.MINUTES));
+    assertEquals(Optional.empty(), sessions.begin(judged), "nor later");
+  }
+
+  private void waitUntilSomebodyWaits() {
+    while (!meanwhile(this::doesSomebodyWait)) {
+      Thread.onSpinWait();
+    }
+  }
+
+  private boolean doesSomebodyWait() {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement();
+        ResultSet waiting =
+            statement.executeQuery(
+                "select exists (select from pg_stat_activity where datname = current_database()"
+                    + " and wait_event_type = 'Lock' and query like '%into sessions%')")) {
+      return waiting.next() && waiting.getBoolean(1);
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   @Test

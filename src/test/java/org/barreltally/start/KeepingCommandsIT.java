@@ -12,6 +12,8 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,6 +39,7 @@ class KeepingCommandsIT {
       }
       done("Saved to " + file, Program.dataIn(data), "backup", file);
       an_outside_database_is_named_by_its_three_settings();
+      an_owner_who_lost_the_password_is_let_in_from_the_machine(program);
       program.stop();
     }
   }
@@ -58,6 +61,20 @@ class KeepingCommandsIT {
         FolderDatabase.sql(owner, entries),
         FolderDatabase.sql(
             new DatabaseLogin(beside, "beside", owner.user(), owner.password()), entries));
+  }
+
+  private static void an_owner_who_lost_the_password_is_let_in_from_the_machine(Program program)
+      throws Exception {
+    String said;
+    try (Program command = Program.run(Program.dataIn(data), "let-in", "owner")) {
+      assertEquals(0, command.exitCode(), () -> command.output() + command.errors());
+      said = command.output();
+    }
+    Matcher password = Pattern.compile("Sign in as owner with password (\\S+)").matcher(said);
+    assertTrue(password.find(), said);
+    assertEquals(200, status(program, password.group(1)));
+    assertEquals(401, status(program, "not " + password.group(1)));
+    refused("Nobody signs in as ownr.", Program.dataIn(data), "let-in", "ownr");
   }
 
   private static Map<String, String> outside(DatabaseLogin owner, String url) {
@@ -106,6 +123,14 @@ class KeepingCommandsIT {
     refused("of this name already", Program.dataIn(data), "backup", again);
   }
 
+  private static int status(Program program, String password) throws Exception {
+    HttpURLConnection connection =
+        (HttpURLConnection)
+            URI.create("http://localhost:" + program.port() + "/api/me").toURL().openConnection();
+    connection.setRequestProperty("Authorization", Program.basic(password));
+    return connection.getResponseCode();
+  }
+
   @Test
   void what_cannot_be_done_is_said_in_one_sentence() throws Exception {
     Path nowhere = parent.resolve("nowhere");
@@ -126,7 +151,12 @@ class KeepingCommandsIT {
 
   private static void refused(String words, Map<String, String> settings, String command, Path file)
       throws Exception {
-    try (Program program = Program.run(settings, command, file.toString())) {
+    refused(words, settings, command, file.toString());
+  }
+
+  private static void refused(
+      String words, Map<String, String> settings, String command, String about) throws Exception {
+    try (Program program = Program.run(settings, command, about)) {
       assertEquals(1, program.exitCode(), program::output);
       assertEquals(1, program.errors().size(), () -> String.join("\n", program.errors()));
       assertTrue(program.errors().get(0).contains(words), program.errors().get(0));

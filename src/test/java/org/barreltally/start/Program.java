@@ -129,7 +129,12 @@ public final class Program implements AutoCloseable {
 
   /** Lets the owner in by the password, as the header Authorization. */
   public static String loginByPassword() {
-    String login = "owner:" + PASSWORD;
+    return basic(PASSWORD);
+  }
+
+  /** The header Authorization of the owner with that password. */
+  static String basic(String password) {
+    String login = "owner:" + password;
     return "Basic " + Base64.getEncoder().encodeToString(login.getBytes(StandardCharsets.UTF_8));
   }
 

@@ -16,14 +16,14 @@ import uk.org.okapibarcode.graphics.Rectangle;
  * @param across modules with the quiet zone
  * @param down modules with the quiet zone; for bars the least that can be stretched
  */
-record CodeImage(
+public record CodeImage(
     List<Rectangle> rectangles, double left, double below, double across, double down) {
 
   private static final int QR_QUIET = 4;
   private static final int BARS_QUIET = 10;
 
   /** A code that is still read where about a seventh of it is spoilt. */
-  static CodeImage qr(String content) {
+  public static CodeImage qr(String content) {
     return qr(content, QrCode.EccLevel.M);
   }
 

@@ -36,7 +36,10 @@ public class CrewRows {
   public List<Member> all() {
     return new Statement(
             database,
-            "select id, name, display_name, role, created_at, left_at from users order by name")
+            """
+            select id, name, display_name, role, created_at, left_at, exists (
+              select from code_seeds c where c.user_id = u.id and c.confirmed_at is not null) as codes
+            from users u order by name""")
         .all(CrewRows::member);
   }
 
@@ -92,6 +95,7 @@ public class CrewRows {
         row.getString("display_name"),
         Role.of(row.getString("role")),
         row.getObject("created_at", OffsetDateTime.class).toInstant(),
-        left == null ? null : left.toInstant());
+        left == null ? null : left.toInstant(),
+        row.getBoolean("codes"));
   }
 }

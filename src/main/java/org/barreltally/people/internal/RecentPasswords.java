@@ -13,7 +13,6 @@ import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 import org.barreltally.books.Books;
 import org.barreltally.books.OfEachBook;
-import org.barreltally.people.Person;
 
 /**
  * Names and passwords that proved right within the last minutes, kept only as HMAC-SHA-256 under a
@@ -25,7 +24,7 @@ public class RecentPasswords {
   private static final Duration TIME = Duration.ofMinutes(5);
   private static final String HMAC = "HmacSHA256";
 
-  private final OfEachBook<Remembered<Person>> remembered;
+  private final OfEachBook<Remembered<Users.Known>> remembered;
   private final SecretKeySpec key;
   private final AfterTransaction afterTransaction;
 
@@ -36,19 +35,20 @@ public class RecentPasswords {
     key = new SecretKeySpec(secrets.bytes(32), HMAC);
   }
 
-  public Optional<Person> recall(String name, String password) {
+  public Optional<Users.Known> recall(String name, String password) {
     return remembered.here().get(keyed(name, password));
   }
 
   /** The person remembered, or else the one {@code judge} finds, who is then remembered. */
-  public Optional<Person> recall(String name, String password, Supplier<Optional<Person>> judge) {
+  public Optional<Users.Known> recall(
+      String name, String password, Supplier<Optional<Users.Known>> judge) {
     return remembered.here().get(keyed(name, password), k -> judge.get());
   }
 
   /** Judges somebody anew from the end of the transaction at hand on. */
   public void forget(UUID id) {
-    Remembered<Person> here = remembered.here();
-    afterTransaction.run(() -> here.forgetIf(person -> person.id().equals(id)));
+    Remembered<Users.Known> here = remembered.here();
+    afterTransaction.run(() -> here.forgetIf(known -> known.person().id().equals(id)));
   }
 
   private byte[] keyed(String name, String password) {

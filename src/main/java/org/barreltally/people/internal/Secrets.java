@@ -13,6 +13,7 @@ public class Secrets {
 
   private static final int SECRET_BYTES = 32;
   private static final int SALT_BYTES = 16;
+  private static final int GROUP = 5;
 
   /** Crockford's Base 32 alphabet in lower case: 5 bits a letter, none mistaken for another. */
   private static final String READABLE = "0123456789abcdefghjkmnpqrstvwxyz";
@@ -31,9 +32,14 @@ public class Secrets {
 
   /** 100 random bits as four groups of five letters and digits that can be read out. */
   public String readablePassword() {
+    return readable(4);
+  }
+
+  /** Random text that can be read out: groups of five letters and digits, 25 bits each. */
+  public String readable(int groups) {
     StringBuilder text = new StringBuilder();
-    for (int i = 0; i < 20; i++) {
-      if (i > 0 && i % 5 == 0) {
+    for (int i = 0; i < groups * GROUP; i++) {
+      if (i > 0 && i % GROUP == 0) {
         text.append('-');
       }
       text.append(READABLE.charAt(random.nextInt(READABLE.length())));
@@ -48,7 +54,7 @@ public class Secrets {
     return bytes;
   }
 
-  /** SHA-256 of a secret: enough because the secret is 256 random bits, not a chosen password. */
+  /** SHA-256 of a secret: enough because the secret is over 120 random bits, not chosen. */
   public static byte[] hash(String secret) {
     try {
       return MessageDigest.getInstance("SHA-256").digest(secret.getBytes(StandardCharsets.UTF_8));

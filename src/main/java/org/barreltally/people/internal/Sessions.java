@@ -33,8 +33,14 @@ public class Sessions {
     this.clock = clock;
   }
 
-  /** Begins a session and clears away the person's ended ones. */
-  public void begin(byte[] hash, UUID user) {
+  /**
+   * Begins a session and clears away the person's ended ones.
+   *
+   * @param passwordHash on which the person was judged
+   * @return false if that is no longer the present one, or they left: a change that is being stored
+   *     is waited for
+   */
+  public boolean begin(byte[] hash, UUID user, String passwordHash) {
     Instant now = clock.instant();
     new Statement(
             database,
@@ -43,14 +49,18 @@ public class Sessions {
             now.minus(IDLE_MAX),
             now.minus(AGE_MAX))
         .run();
-    new Statement(
-            database,
-            "insert into sessions (secret_hash, user_id, created_at, used_at) values (?, ?, ?, ?)",
-            hash,
-            user,
-            now,
-            now)
-        .run();
+    return new Statement(
+                database,
+                """
+                insert into sessions (secret_hash, user_id, created_at, used_at)
+                select ?, id, ?, ? from users where id = ? and password_hash = ? and left_at is null for share""",
+                hash,
+                now,
+                now,
+                user,
+                passwordHash)
+            .run()
+        == 1;
   }
 
   /** Whose session this is, if it has not ended; notes its use. */

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 import javax.sql.DataSource;
+import org.barreltally.people.EntranceEvent;
 import org.barreltally.people.Person;
 import org.barreltally.people.Role;
 
@@ -15,13 +16,17 @@ import org.barreltally.people.Role;
 @ApplicationScoped
 public class Users {
 
-  /** A person with the stored form of their password. */
-  public record Known(Person person, String passwordHash) {}
+  /**
+   * A person with the stored form of their password.
+   *
+   * @param asksForCode whether a code is asked for beside it
+   */
+  public record Known(Person person, String passwordHash, boolean asksForCode) {}
 
   private final DataSource database;
 
   @Inject
-  Users(DataSource database) {
+  public Users(DataSource database) {
     this.database = database;
   }
 
@@ -29,9 +34,15 @@ public class Users {
   public Optional<Known> named(String name) {
     return new Statement(
             database,
-            "select id, name, display_name, role, password_hash from users where name = ? and left_at is null",
+            """
+            select id, name, display_name, role, password_hash, exists (
+              select from code_seeds c where c.user_id = u.id and c.confirmed_at is not null) as asks_for_code
+            from users u where name = ? and left_at is null""",
             name)
-        .first(row -> new Known(person(row), row.getString("password_hash")));
+        .first(
+            row ->
+                new Known(
+                    person(row), row.getString("password_hash"), row.getBoolean("asks_for_code")));
   }
 
   /** Adds a user unless the name is taken. Says whether it was added. */
@@ -67,6 +78,34 @@ public class Users {
                 after,
                 id,
                 before)
+            .run()
+        == 1;
+  }
+
+  /**
+   * Gives the user of this name another password, asks for codes no longer, ends sessions and keeps
+   * all that in the log, together. Says whether there is one who did not leave.
+   */
+  public boolean letIn(String name, String passwordHash, Instant at) {
+    return new Statement(
+                database,
+                """
+                with found as (
+                  update users set password_hash = ? where name = ? and left_at is null returning id
+                ), no_seed as (
+                  delete from code_seeds where user_id in (select id from found)
+                ), no_spare as (
+                  delete from spare_codes where user_id in (select id from found)
+                ), no_session as (
+                  delete from sessions where user_id in (select id from found)
+                )
+                insert into entrance_log (id, what, about, recorded_at)
+                select ?, ?, id, ? from found""",
+                passwordHash,
+                name,
+                UUID.randomUUID(),
+                EntranceEvent.LET_IN.code(),
+                at)
             .run()
         == 1;
   }

@@ -113,6 +113,21 @@ public class PeoplePages implements MenuEntry {
   }
 
   @POST
+  @Path("/{name}/codes")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  @Operation(hidden = true)
+  public Response stopCodes(@PathParam("name") String name, MultivaluedMap<String, String> said) {
+    return forms.take(
+        said,
+        Nothing.class,
+        (key, nothing) -> {
+          api.stopCodes(name);
+          return address(name);
+        },
+        form -> one(name, form));
+  }
+
+  @POST
   @Path("/{name}/leave")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   @Operation(hidden = true)

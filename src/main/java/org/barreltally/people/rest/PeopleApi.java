@@ -37,18 +37,18 @@ public class PeopleApi {
   private static final String GIVEN =
       """
       {"name": "marla", "displayName": "Marla Quince", "role": "table",
-       "joinedAt": "2026-06-01T12:00:00Z", "password": "7f3kd-0q2zn-vx9ht-c5mwa"}
+       "joinedAt": "2026-06-01T12:00:00Z", "codes": false, "password": "7f3kd-0q2zn-vx9ht-c5mwa"}
       """;
 
   private static final String MARLA =
       """
       {"name": "marla", "displayName": "Marla Quince", "role": "table",
-       "joinedAt": "2026-06-01T12:00:00Z"}
+       "joinedAt": "2026-06-01T12:00:00Z", "codes": false}
       """;
   private static final String LEFT =
       """
       {"name": "marla", "displayName": "Marla Quince", "role": "table",
-       "joinedAt": "2026-06-01T12:00:00Z", "leftAt": "2026-11-02T18:30:00Z"}
+       "joinedAt": "2026-06-01T12:00:00Z", "leftAt": "2026-11-02T18:30:00Z", "codes": false}
       """;
 
   /** Somebody who is to sign in. */
@@ -60,6 +60,7 @@ public class PeopleApi {
   /**
    * Somebody of the sugarhouse.
    *
+   * @param codes whether a code is asked for beside the password
    * @param password shown where it was just given, and never again
    */
   public record Somebody(
@@ -68,27 +69,26 @@ public class PeopleApi {
       Role role,
       Instant joinedAt,
       Instant leftAt,
+      boolean codes,
       String password) {
 
     static Somebody of(Member member) {
-      return new Somebody(
-          member.name(),
-          member.displayName(),
-          member.role(),
-          member.joinedAt(),
-          member.leftAt(),
-          null);
+      return of(member, null);
     }
 
     static Somebody of(Crew.Given given) {
-      Member member = given.member();
+      return of(given.member(), given.password());
+    }
+
+    private static Somebody of(Member member, String password) {
       return new Somebody(
           member.name(),
           member.displayName(),
           member.role(),
           member.joinedAt(),
           member.leftAt(),
-          given.password());
+          member.codes(),
+          password);
     }
   }
 
@@ -198,6 +198,22 @@ public class PeopleApi {
     return Somebody.of(crew.newPassword(name));
   }
 
+  @DELETE
+  @Path("/{name}/codes")
+  @Operation(
+      summary = "Ask somebody for codes no longer",
+      description = "For a lost phone. They are signed out and may set up codes anew.")
+  @APIResponse(
+      responseCode = "200",
+      description = "Who it is",
+      content =
+          @Content(
+              schema = @Schema(implementation = Somebody.class),
+              examples = @ExampleObject(name = "a helper", value = MARLA)))
+  public Somebody stopCodes(@PathParam("name") String name) {
+    return Somebody.of(crew.stopCodes(name));
+  }
+
   @POST
   @Path("/{name}/leave")
   @Operation(
@@ -232,7 +248,7 @@ public class PeopleApi {
                       value =
                           """
                           {"name": "left-6f2c9a10", "displayName": "left-6f2c9a10", "role": "table",
-                           "joinedAt": "2026-06-01T12:00:00Z", "leftAt": "2026-11-02T18:30:00Z"}
+                           "joinedAt": "2026-06-01T12:00:00Z", "leftAt": "2026-11-02T18:30:00Z", "codes": false}
                           """)))
   public Somebody removeNames(@PathParam("name") String name) {
     return Somebody.of(crew.removeNames(name));

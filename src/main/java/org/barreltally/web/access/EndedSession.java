@@ -11,6 +11,7 @@ import io.vertx.ext.web.RoutingContext;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /**
  * Answers a form that came after its session had ended with the sign-in page, which carries what
@@ -19,6 +20,9 @@ import java.util.function.Supplier;
 final class EndedSession {
 
   private static final String FORM = "application/x-www-form-urlencoded";
+
+  /** Passwords and codes are typed there, which no page is to carry along. */
+  private static final Pattern OWN_SECRETS = Pattern.compile("/me(/.*)?");
 
   private EndedSession() {}
 
@@ -31,7 +35,8 @@ final class EndedSession {
         && type.toLowerCase(Locale.ROOT).startsWith(FORM)
         && accept != null
         && accept.contains("text/html")
-        && !LocalPath.of(context.request().uri()).equals("/");
+        && !LocalPath.of(context.request().uri()).equals("/")
+        && !OWN_SECRETS.matcher(context.request().path()).matches();
   }
 
   /**
@@ -80,7 +85,11 @@ final class EndedSession {
     String to = context.request().uri();
     context
         .vertx()
-        .executeBlocking(() -> inRequest(context, () -> SignInPage.ended(to, kept)))
+        .executeBlocking(
+            () ->
+                inRequest(
+                    context,
+                    () -> Arc.container().instance(SignInPage.class).get().ended(to, kept)))
         .onSuccess(
             page ->
                 context

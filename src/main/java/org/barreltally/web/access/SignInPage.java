@@ -21,11 +21,10 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.util.function.Function;
+import org.barreltally.people.Codes;
 import org.barreltally.people.EntranceEvent;
 import org.barreltally.people.EntranceLog;
 import org.barreltally.people.PageSessions;
-import org.barreltally.people.Passwords;
-import org.barreltally.people.Person;
 import org.barreltally.people.TooManyAttempts;
 import org.barreltally.web.pages.Words;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -52,19 +51,19 @@ public class SignInPage {
    * @param refusal what was wrong, or null
    * @param to where to go then
    * @param kept what was typed in a form before, to be carried along
+   * @param codes whether anybody is asked for a code beside the password
    */
-  record Form(String username, String refusal, String to, KeptForm kept) {}
+  record Form(String username, String refusal, String to, KeptForm kept, boolean codes) {}
 
-  private final Passwords passwords;
   private final PageSessions sessions;
+  private final Codes codes;
   private final EntranceLog log;
   private final HttpServerRequest request;
 
   @Inject
-  SignInPage(
-      Passwords passwords, PageSessions sessions, EntranceLog log, HttpServerRequest request) {
-    this.passwords = passwords;
+  SignInPage(PageSessions sessions, Codes codes, EntranceLog log, HttpServerRequest request) {
     this.sessions = sessions;
+    this.codes = codes;
     this.log = log;
     this.request = request;
   }
@@ -73,7 +72,7 @@ public class SignInPage {
   @Path("sign-in")
   @Operation(hidden = true)
   public TemplateInstance form(@QueryParam("to") String to) {
-    return Templates.signIn(new Form("", null, LocalPath.of(to), KeptForm.none()));
+    return Templates.signIn(typed("", to, KeptForm.none()));
   }
 
   @POST
@@ -82,6 +81,7 @@ public class SignInPage {
   public Response signIn(
       @FormParam("username") String username,
       @FormParam("password") String password,
+      @FormParam("code") String code,
       @FormParam("to") String to,
       @Context HttpHeaders headers,
       @Context UriInfo uri) {
@@ -90,9 +90,11 @@ public class SignInPage {
     return judged(
         typed,
         password,
-        person ->
+        code,
+        before,
+        secret ->
             Response.seeOther(URI.create(typed.to()))
-                .cookie(SessionCookie.holding(begun(person, before), isHttps(uri)))
+                .cookie(SessionCookie.holding(secret, isHttps(uri)))
                 .build());
   }
 
@@ -108,28 +110,33 @@ public class SignInPage {
     return judged(
         typed,
         said.getFirst("password"),
-        person -> {
-          String secret = begun(person, before);
-          return Response.ok(Templates.backToForm(typed.to(), FormToken.of(secret), typed.kept()))
-              .cookie(SessionCookie.holding(secret, isHttps(uri)))
-              .build();
-        });
+        said.getFirst("code"),
+        before,
+        secret ->
+            Response.ok(Templates.backToForm(typed.to(), FormToken.of(secret), typed.kept()))
+                .cookie(SessionCookie.holding(secret, isHttps(uri)))
+                .build());
   }
 
   /** The page for somebody whose session ended while they typed. */
-  static String ended(String to, KeptForm kept) {
-    return Templates.signIn(new Form("", null, LocalPath.of(to), kept)).render();
+  String ended(String to, KeptForm kept) {
+    return Templates.signIn(typed("", to, kept)).render();
   }
 
-  private Response judged(Form typed, String password, Function<Person, Response> signedIn) {
+  private Response judged(
+      Form typed,
+      String password,
+      String code,
+      String before,
+      Function<String, Response> signedIn) {
     if (blank(typed.username()) || blank(password)) {
       return refused(typed, 400, Words.of("access.give-both")).build();
     }
     try {
-      return passwords
-          .judge(typed.username(), password, address())
-          .map(signedIn)
-          .orElseGet(() -> refused(typed, 401, Words.of("access.do-not-fit")).build());
+      return sessions
+          .begin(typed.username(), password, code, address())
+          .map(begun -> signedIn.apply(instead(before, begun)))
+          .orElseGet(() -> refused(typed, 401, doNotFit(typed)).build());
     } catch (TooManyAttempts attempts) {
       long seconds = attempts.retryAfter().toSeconds();
       return refused(typed, 429, Words.count("access.too-many", seconds))
@@ -138,12 +145,17 @@ public class SignInPage {
     }
   }
 
-  private String begun(Person person, String before) {
+  private static String doNotFit(Form typed) {
+    return Words.of(typed.codes() ? "access.do-not-fit-codes" : "access.do-not-fit");
+  }
+
+  /** Ends the session before, if there is one, and gives the secret of the new one. */
+  private String instead(String before, PageSessions.Begun begun) {
     if (!blank(before)) {
       sessions.end(before);
     }
-    log.keep(EntranceEvent.SIGNED_IN, person.id(), address());
-    return sessions.begin(person);
+    log.keep(EntranceEvent.SIGNED_IN, begun.person().id(), address());
+    return begun.secret();
   }
 
   @POST
@@ -166,14 +178,15 @@ public class SignInPage {
     return request.remoteAddress().hostAddress();
   }
 
-  private static Form typed(String username, String to, KeptForm kept) {
-    return new Form(username == null ? "" : username, null, LocalPath.of(to), kept);
+  private Form typed(String username, String to, KeptForm kept) {
+    return new Form(
+        username == null ? "" : username, null, LocalPath.of(to), kept, codes.areUsed());
   }
 
   private static Response.ResponseBuilder refused(Form typed, int status, String refusal) {
     String name = typed.username();
     String bounded = name.substring(0, Math.min(name.length(), NAME_SHOWN_MAX));
-    Form form = new Form(bounded, refusal, typed.to(), typed.kept());
+    Form form = new Form(bounded, refusal, typed.to(), typed.kept(), typed.codes());
     return Response.status(status).entity(Templates.signIn(form));
   }
 

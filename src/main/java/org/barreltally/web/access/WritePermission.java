@@ -20,7 +20,13 @@ class WritePermission {
           "/sign-out",
           "/view",
           "/me",
+          "/me/codes",
+          "/me/codes/confirm",
+          "/me/codes/stop",
           "/api/me/password",
+          "/api/me/codes",
+          "/api/me/codes/confirm",
+          "/api/me/codes/stop",
           "/api/table/pairing");
 
   private final CurrentUser user;

@@ -1,14 +1,15 @@
-package org.barreltally.documents.internal;
+package org.barreltally.documents.pages;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import org.barreltally.table.CodePicture;
+import org.barreltally.documents.internal.CodeImage;
+import org.barreltally.web.pages.CodePicture;
 import uk.org.okapibarcode.graphics.Rectangle;
 
 /**
  * QR codes as SVG within a page: black on white, whatever the page's colours, quiet zone included.
  */
 @ApplicationScoped
-public class CodeSvg implements CodePicture {
+class CodeSvg implements CodePicture {
 
   @Override
   public String svg(String content, String words) {

@@ -16,23 +16,24 @@ import org.barreltally.keeping.Manifest;
 import org.barreltally.keeping.OwnedDatabase;
 import org.barreltally.keeping.Restoring;
 import org.barreltally.keeping.Saving;
+import org.barreltally.people.LettingIn;
 import org.barreltally.refusal.Refusal;
 
 /**
- * {@code backup FILE} and {@code restore FILE}, for the database that the settings name. Says on
- * the terminal what was done, or in one sentence why not.
+ * {@code backup FILE}, {@code restore FILE} and {@code let-in NAME}, for the database that the
+ * settings name. Says on the terminal what was done, or in one sentence why not.
  */
-final class KeepingCommand {
+final class BookCommand {
 
   private static final String USAGE =
-      "Say nothing to start Barreltally, or: backup FILE, restore FILE; with several books, its name after the file.";
+      "Say nothing to start Barreltally, or: backup FILE, restore FILE, let-in NAME; with several books, its name after that.";
 
   private final Settings settings;
   private final PrintStream out;
 
   private final Optional<String> book;
 
-  private KeepingCommand(Settings settings, Optional<String> book, PrintStream out) {
+  private BookCommand(Settings settings, Optional<String> book, PrintStream out) {
     this.settings = settings;
     this.book = book;
     this.out = out;
@@ -43,10 +44,11 @@ final class KeepingCommand {
       Map<String, String> environment, PrintStream out, PrintStream err, String... arguments) {
     try {
       Settings settings = Settings.from(environment);
-      KeepingCommand command = new KeepingCommand(settings, book(settings, arguments), out);
+      BookCommand command = new BookCommand(settings, book(settings, arguments), out);
       switch (arguments[0]) {
         case "backup" -> command.backup(file(arguments[1]));
         case "restore" -> command.restore(file(arguments[1]));
+        case "let-in" -> command.letIn(arguments[1]);
         default -> throw new CannotStart(USAGE);
       }
       return 0;
@@ -60,7 +62,7 @@ final class KeepingCommand {
     return 1;
   }
 
-  /** The book that is named after the file, where there are several. */
+  /** The book that is named last, where there are several. */
   private static Optional<String> book(Settings settings, String... arguments) {
     if (settings.books().isEmpty() && arguments.length == 2) {
       return Optional.empty();
@@ -110,6 +112,20 @@ final class KeepingCommand {
           restored.madeAt(),
           restored.tables().size(),
           restored.rows());
+    }
+  }
+
+  private void letIn(String name) throws SQLException {
+    try (CommandDatabase database = CommandDatabase.toRead(settings)) {
+      String password =
+          new LettingIn(database.owner().in(toRead(database.owner()).schema()))
+              .letIn(name, Instant.now())
+              .orElseThrow(() -> new CannotStart("Nobody signs in as %s.".formatted(name)));
+      out.printf(
+          Locale.ROOT,
+          "Sign in as %s with password %s%n  It is shown once: change it on your own page. Codes are asked for no longer; set them up anew there.%n",
+          name,
+          password);
     }
   }
 

@@ -1,4 +1,4 @@
-package org.barreltally.table;
+package org.barreltally.web.pages;
 
 /** Draws a QR code; implemented where codes are drawn. */
 public interface CodePicture {
