@@ -3,7 +3,7 @@
 # program's own statements, on the same server. All three take turns within each round, so that what else the machine does falls on all of them.
 . "$(dirname "$0")/common.sh"
 here=$(cd "$(dirname "$0")" && pwd)
-warm=${SECONDS_WARM:-90}
+warm=${SECONDS_WARM:-300} # the JIT compiler shares two cores with what it compiles
 rounds=${ROUNDS:-5}
 begin
 # As the program plans what it sends in one bundle.

@@ -15,7 +15,7 @@ final class HttpProblems {
               "not-signed-in",
               "Sign in first",
               "Send a user name and password (HTTP Basic) or an access token (Bearer) that is"
-                  + " valid."),
+                  + " valid. Who is asked for codes at sign-in needs a token."),
           entry(403, "not-allowed", "Not allowed", "Your role may not do this. Ask the owner."),
           entry(
               404,
