@@ -21,6 +21,7 @@ import java.awt.image.BufferedImage;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.Scanner;
 import java.util.UUID;
 import org.barreltally.Owner;
@@ -44,6 +45,8 @@ class CodesTest {
 
   @Inject PersonFixture people;
   @Inject Codes codes;
+  @Inject Passwords passwords;
+  @Inject PageSessions sessions;
   @Inject CodeRows rows;
   @Inject Users users;
   @Inject Clock clock;
@@ -67,11 +70,15 @@ class CodesTest {
   }
 
   private Response signsIn(String code) {
+    return signsIn(PASSWORD, code);
+  }
+
+  private Response signsIn(String password, String code) {
     return given()
         .redirects()
         .follow(false)
         .formParam("username", name)
-        .formParam("password", PASSWORD)
+        .formParam("password", password)
         .formParam("code", code)
         .post("/sign-in");
   }
@@ -169,6 +176,13 @@ class CodesTest {
     return new QRCodeReader()
         .decode(new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(image))))
         .getText();
+  }
+
+  @Test
+  void whoever_was_judged_before_codes_were_asked_for_gets_no_session_after() {
+    Users.Known judged = passwords.judge(name, PASSWORD, null, null).orElseThrow();
+    phone();
+    assertEquals(Optional.empty(), sessions.begin(judged, null));
   }
 
   @Test
@@ -315,6 +329,16 @@ class CodesTest {
     assertEquals(200, byPassword());
     assertEquals("codes-off", events().get(0));
     assertFalse(owner.reads("/people/" + name).text().contains("asked for beside"));
+  }
+
+  @Test
+  void a_new_password_from_the_owner_leaves_the_codes_as_they_are() {
+    PhoneFixture phone = phone();
+    String fresh =
+        Owner.asks().post("/api/people/" + name + "/password").then().extract().path("password");
+    assertEquals(401, given().auth().preemptive().basic(name, fresh).get("/api/me").statusCode());
+    assertEquals(401, signsIn(fresh, "").statusCode());
+    assertEquals(303, signsIn(fresh, phone.shows(clock.instant())).statusCode());
   }
 
   @Test

@@ -82,11 +82,11 @@ class EndingTest {
   }
 
   private PageSessions sessions() {
-    return new PageSessions(passwords, RowsFixture.sessions(database, clock), secrets);
+    return new PageSessions(passwords, RowsFixture.sessions(database, clock), secrets, log);
   }
 
   private String begun(PageSessions sessions, Person person) {
-    return sessions.begin(users.named(person.name()).orElseThrow()).orElseThrow().secret();
+    return sessions.begin(users.named(person.name()).orElseThrow(), null).orElseThrow().secret();
   }
 
   private Person person() {

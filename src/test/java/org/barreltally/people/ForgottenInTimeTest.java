@@ -101,11 +101,11 @@ class ForgottenInTimeTest {
         .run(
             () -> {
               crew.newPassword(name);
-              signIn.set(CompletableFuture.supplyAsync(() -> sessions.begin(judged)));
+              signIn.set(CompletableFuture.supplyAsync(() -> sessions.begin(judged, null)));
               waitUntilSomebodyWaits();
             });
     assertEquals(Optional.empty(), signIn.get().get(1, TimeUnit.MINUTES));
-    assertEquals(Optional.empty(), sessions.begin(judged), "nor later");
+    assertEquals(Optional.empty(), sessions.begin(judged, null), "nor later");
   }
 
   private void waitUntilSomebodyWaits() {
@@ -120,7 +120,7 @@ class ForgottenInTimeTest {
         ResultSet waiting =
             statement.executeQuery(
                 "select exists (select from pg_stat_activity where datname = current_database()"
-                    + " and wait_event_type = 'Lock' and query like '%into sessions%')")) {
+                    + " and wait_event_type = 'Lock' and query like '%for share%')")) {
       return waiting.next() && waiting.getBoolean(1);
     } catch (SQLException e) {
       throw new IllegalStateException(e);

@@ -70,8 +70,13 @@ public class CodeRows {
         == 1;
   }
 
-  /** Asks for codes from now on. Says whether there was a seed to be confirmed. */
+  /**
+   * Asks for codes from now on. Says whether there was a seed to be confirmed. Whoever is just
+   * signing in without a code waits for the end of the transaction and is judged by what it leaves.
+   */
   public boolean confirm(UUID user, long step, Instant at) {
+    new Statement(database, "select id from users where id = ? for no key update", user)
+        .first(row -> true);
     return new Statement(
                 database,
                 "update code_seeds set confirmed_at = ?, last_step = ? where user_id = ? and confirmed_at is null",

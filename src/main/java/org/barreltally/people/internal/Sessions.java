@@ -2,9 +2,11 @@ package org.barreltally.people.internal;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import javax.sql.DataSource;
@@ -22,6 +24,17 @@ public class Sessions {
 
   static final Duration NOTED_EVERY = Duration.ofMinutes(5);
 
+  /** One person's sessions at once; one more ends the one that was used longest ago. */
+  public static final int PER_PERSON_MAX = 20;
+
+  /**
+   * A session that has not ended.
+   *
+   * @param usedAt coarse
+   * @param address of the network it began from; null where that is not known
+   */
+  public record Row(byte[] hash, Instant createdAt, Instant usedAt, String address) {}
+
   private record Found(Person person, Instant usedAt) {}
 
   private final DataSource database;
@@ -34,14 +47,19 @@ public class Sessions {
   }
 
   /**
-   * Begins a session and clears away the person's ended ones.
+   * Begins a session and clears away the person's ended ones. A change of the person that is being
+   * stored is waited for.
    *
-   * @param passwordHash on which the person was judged
-   * @return false if that is no longer the present one, or they left: a change that is being stored
-   *     is waited for
+   * @param judged as they were when they proved who they are
+   * @param address of the network it begins from; null if that is not known
+   * @return false if the password is no longer that one, codes are asked for now or no longer, or
+   *     they left
    */
-  public boolean begin(byte[] hash, UUID user, String passwordHash) {
+  @Transactional
+  public boolean begin(byte[] hash, Users.Known judged, String address) {
     Instant now = clock.instant();
+    UUID user = judged.person().id();
+    new Statement(database, "select id from users where id = ? for share", user).first(row -> true);
     new Statement(
             database,
             "delete from sessions where user_id = ? and (used_at < ? or created_at < ?)",
@@ -49,18 +67,52 @@ public class Sessions {
             now.minus(IDLE_MAX),
             now.minus(AGE_MAX))
         .run();
+    boolean begun =
+        new Statement(
+                    database,
+                    """
+                    insert into sessions (secret_hash, user_id, created_at, used_at, address)
+                    select ?, u.id, ?, ?, ? from users u
+                    where u.id = ? and u.password_hash = ? and u.left_at is null and ? = exists (
+                      select from code_seeds c where c.user_id = u.id and c.confirmed_at is not null)""",
+                    hash,
+                    now,
+                    now,
+                    address,
+                    user,
+                    judged.passwordHash(),
+                    judged.asksForCode())
+                .run()
+            == 1;
+    new Statement(
+            database,
+            """
+            delete from sessions where secret_hash in (
+              select secret_hash from sessions where user_id = ? order by used_at desc, created_at desc offset ?)""",
+            user,
+            PER_PERSON_MAX)
+        .run();
+    return begun;
+  }
+
+  /** The person's sessions that have not ended, the last used first. */
+  public List<Row> of(UUID user) {
+    Instant now = clock.instant();
     return new Statement(
-                database,
-                """
-                insert into sessions (secret_hash, user_id, created_at, used_at)
-                select ?, id, ?, ? from users where id = ? and password_hash = ? and left_at is null for share""",
-                hash,
-                now,
-                now,
-                user,
-                passwordHash)
-            .run()
-        == 1;
+            database,
+            """
+            select secret_hash, created_at, used_at, address from sessions
+            where user_id = ? and used_at >= ? and created_at >= ? order by used_at desc, created_at desc""",
+            user,
+            now.minus(IDLE_MAX),
+            now.minus(AGE_MAX))
+        .all(
+            row ->
+                new Row(
+                    row.getBytes("secret_hash"),
+                    row.getTimestamp("created_at").toInstant(),
+                    row.getTimestamp("used_at").toInstant(),
+                    row.getString("address")));
   }
 
   /** Whose session this is, if it has not ended; notes its use. */

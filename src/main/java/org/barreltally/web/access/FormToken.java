@@ -1,8 +1,6 @@
 package org.barreltally.web.access;
 
 import io.quarkus.arc.Unremovable;
-import io.vertx.core.http.Cookie;
-import io.vertx.core.http.HttpServerRequest;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
@@ -31,17 +29,17 @@ public class FormToken {
   private static final String ALGORITHM = "HmacSHA256";
   private static final byte[] PURPOSE = "form of a page".getBytes(StandardCharsets.UTF_8);
 
-  private final HttpServerRequest request;
+  private final SessionAtHand session;
 
   @Inject
-  FormToken(HttpServerRequest request) {
-    this.request = request;
+  FormToken(SessionAtHand session) {
+    this.session = session;
   }
 
   /** The token of this session; empty where there is none. */
   public String text() {
-    Cookie cookie = request.getCookie(SessionCookie.name(request.isSSL()));
-    return cookie == null || cookie.getValue().isEmpty() ? "" : of(cookie.getValue());
+    String secret = session.secret();
+    return secret == null ? "" : of(secret);
   }
 
   /**

@@ -27,6 +27,8 @@ class WritePermission {
           "/api/me/codes",
           "/api/me/codes/confirm",
           "/api/me/codes/stop",
+          "/me/sessions/end",
+          "/api/me/sessions/end",
           "/api/table/pairing");
 
   private final CurrentUser user;
