@@ -14,13 +14,19 @@ import org.barreltally.people.internal.Users;
 public final class LettingIn {
 
   private final Users users;
+  private final int iterations;
   private final Secrets secrets = new Secrets();
 
   /**
    * @param book opens connections that may change people
    */
   public LettingIn(DataSource book) {
-    users = new Users(book);
+    this(book, PasswordHash.ITERATIONS);
+  }
+
+  LettingIn(DataSource book, int iterations) {
+    this.users = new Users(book);
+    this.iterations = iterations;
   }
 
   /**
@@ -31,7 +37,7 @@ public final class LettingIn {
    */
   public Optional<String> letIn(String name, Instant at) {
     String password = secrets.readablePassword();
-    String hash = PasswordHash.of(password, secrets.salt(), PasswordHash.ITERATIONS).stored();
+    String hash = PasswordHash.of(password, secrets.salt(), iterations).stored();
     return users.letIn(name, hash, at) ? Optional.of(password) : Optional.empty();
   }
 }

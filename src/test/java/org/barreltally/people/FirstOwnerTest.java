@@ -83,7 +83,7 @@ class FirstOwnerTest {
         new FirstOwner(users, passwords, new Secrets(), clock, Books.one(), chosen).welcome();
   }
 
-  /** A schema beside the tests' own, with an empty table of users. */
+  /** A schema beside the tests' own, with empty tables of users. */
   private static DataSource emptyDatabase() throws SQLException {
     PGSimpleDataSource database = new PGSimpleDataSource();
     database.setUrl(System.getProperty("barreltally.test.database.url"));
@@ -95,6 +95,7 @@ class FirstOwnerTest {
       statement.execute("drop schema if exists " + SCHEMA + " cascade");
       statement.execute("create schema " + SCHEMA);
       statement.execute("create table users (like public.users including all)");
+      statement.execute("create table code_seeds (like public.code_seeds including all)");
     }
     return database;
   }
