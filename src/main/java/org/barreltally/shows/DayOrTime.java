@@ -2,6 +2,7 @@ package org.barreltally.shows;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -27,15 +28,27 @@ public record DayOrTime(LocalDate day, Instant at) {
   private static final String MEND =
       "Give a date such as 2026-10-03, or an instant such as 2026-10-03T11:00:00Z.";
 
+  public DayOrTime {
+    if ((day == null) == (at == null)) {
+      throw new IllegalArgumentException("a day or an instant");
+    }
+  }
+
   public static DayOrTime on(LocalDate day) {
     return new DayOrTime(day, null);
   }
 
   /**
+   * From text alone, which no object can take the place of.
+   *
    * @throws InvalidField if it is neither
    */
   @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
-  public static DayOrTime of(String text) {
+  static DayOrTime of(JsonNode said) {
+    if (!said.isTextual()) {
+      throw new InvalidField("", MEND);
+    }
+    String text = said.textValue();
     try {
       return text.length() == DATE_LENGTH
           ? on(LocalDate.parse(text))

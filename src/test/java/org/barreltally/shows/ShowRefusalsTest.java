@@ -50,6 +50,9 @@ class ShowRefusalsTest {
           {'name': 'A', 'town': 'A', 'starts': '2026-10-03', 'ends': '2026-10-03', 'vehicleLoad': {'value': 9, 'unit': 'gal'}} | 400 | invalid-field | vehicleLoad
           {'name': 'A', 'town': 'A', 'starts': '2026-10-03', 'ends': '2026-10-03', 'deadlines': {'pay': '2016-09-01'}} | 400 | invalid-field | deadlines.pay
           {'name': 'A', 'town': 'A', 'starts': '2026-10-03', 'ends': '2026-10-03', 'visitorsExpected': -1} | 400 | invalid-field | visitorsExpected
+          {'name': 'A', 'town': 'A', 'starts': '2026-10-03', 'ends': '2026-10-03', 'deadlines': {'pay': {}}} | 400 | invalid-field | deadlines.pay
+          {'name': 'A', 'town': 'A', 'starts': '2026-10-03', 'ends': '2026-10-03', 'setUp': {'day': '2026-10-03'}} | 400 | invalid-field | setUp
+          {'name': 'A', 'town': 'A', 'starts': '2026-10-03', 'ends': '2026-10-03', 'setUp': 7} | 400 | invalid-field | setUp
           """)
   void a_booking_is_refused(String body, int status, String code, String field) {
     var before = rows.fingerprint();
