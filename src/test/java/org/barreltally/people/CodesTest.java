@@ -5,24 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.google.zxing.BinaryBitmap;
-import com.google.zxing.client.j2se.BufferedImageLuminanceSource;
-import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.qrcode.QRCodeReader;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.Path2D;
-import java.awt.image.BufferedImage;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.Scanner;
 import java.util.UUID;
 import org.barreltally.Owner;
 import org.barreltally.PageReader;
@@ -31,7 +22,6 @@ import org.barreltally.people.internal.PhoneFixture;
 import org.barreltally.people.internal.Users;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,11 +52,20 @@ class CodesTest {
     return users.named(name).orElseThrow().person().id();
   }
 
-  /** Sets up codes at this moment, past pages; gives the phone, and puts aside its first code. */
+  /** Sets up codes at this moment, past pages. */
   private PhoneFixture phone() {
     PhoneFixture phone = new PhoneFixture(codes.begin(name, PASSWORD).seed());
-    codes.confirm(id(), phone.shows(clock.instant().minusSeconds(30)));
+    confirms(phone);
     return phone;
+  }
+
+  /** Confirms the code before the present one, so that this one is still good. */
+  private List<String> confirms(PhoneFixture phone) {
+    try {
+      return codes.confirm(id(), phone.shows(clock.instant().minusSeconds(30)));
+    } catch (WrongCode halfMinuteEndedMeanwhile) {
+      return codes.confirm(id(), phone.shows(clock.instant().minusSeconds(30)));
+    }
   }
 
   private Response signsIn(String code) {
@@ -120,7 +119,7 @@ class CodesTest {
         new PhoneFixture(first.selectFirst("main .secret").text().replace(" ", ""));
     assertEquals(
         "otpauth://totp/Barreltally:%s?secret=%s&issuer=Barreltally".formatted(name, phone.seed()),
-        scanned(first.selectFirst("svg.code")));
+        ScannedSvg.text(first.selectFirst("svg.code")));
     assertEquals(200, byPassword(), "nothing is asked for yet");
 
     Document again =
@@ -151,31 +150,6 @@ class CodesTest {
     assertEquals(303, signsIn(spare.selectFirst("main .secret").text()).statusCode());
     assertTrue(
         events().containsAll(List.of("codes-on", "did-not-fit", "signed-in")), events()::toString);
-  }
-
-  /** Draws the picture on the page and reads it with another library than wrote it. */
-  private static String scanned(Element svg) throws Exception {
-    BufferedImage image = new BufferedImage(520, 520, BufferedImage.TYPE_BYTE_GRAY);
-    Graphics2D paper = image.createGraphics();
-    paper.setColor(Color.WHITE);
-    paper.fillRect(0, 0, 520, 520);
-    paper.setColor(Color.BLACK);
-    paper.scale(
-        520 / Double.parseDouble(svg.attr("viewBox").split(" ")[2]),
-        520 / Double.parseDouble(svg.attr("viewBox").split(" ")[3]));
-    Path2D dark = new Path2D.Double();
-    for (String square : svg.selectFirst("path").attr("d").split("z")) {
-      Scanner numbers = new Scanner(square.replaceAll("[Mhv]", " "));
-      double x = Double.parseDouble(numbers.next());
-      double y = Double.parseDouble(numbers.next());
-      double across = Double.parseDouble(numbers.next());
-      double down = Double.parseDouble(numbers.next());
-      dark.append(new java.awt.geom.Rectangle2D.Double(x, y, across, down), false);
-    }
-    paper.fill(dark);
-    return new QRCodeReader()
-        .decode(new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(image))))
-        .getText();
   }
 
   @Test
@@ -209,7 +183,7 @@ class CodesTest {
   @Test
   void after_a_hundred_wrong_ones_in_a_row_only_a_spare_code_is_taken() {
     PhoneFixture phone = new PhoneFixture(codes.begin(name, PASSWORD).seed());
-    List<String> spare = codes.confirm(id(), phone.shows(clock.instant().minusSeconds(30)));
+    List<String> spare = confirms(phone);
     for (int n = 0; n < 100; n++) {
       rows.miss(id());
     }

@@ -114,6 +114,18 @@ class SessionsTest {
     assertTrue(isOpen(others.session()));
   }
 
+  /** With the name of a network card behind it (RFC 4007, 11) it is longer than any address. */
+  @Test
+  void an_address_of_the_house_alone_is_kept_without_the_card_it_came_by() {
+    String alone = "fe80:0:0:0:1234:5678:9abc:def0";
+    Users.Known judged = passwords.judge(name, PASSWORD, null, null).orElseThrow();
+    sessions.begin(judged, alone + "%enx00e04c680001").orElseThrow();
+    assertEquals(alone, sessions.of(judged.person().id(), null).get(0).from());
+    passwords.judge(name, "guessed", alone + "%enx00e04c680001");
+    assertEquals(
+        alone, Owner.reads("/api/entrance-log?person=" + name).extract().path("items[0].address"));
+  }
+
   @Test
   void one_more_than_twenty_ends_the_one_that_was_used_longest_ago() {
     List<String> begun = new ArrayList<>();

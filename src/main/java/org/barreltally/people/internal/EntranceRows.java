@@ -46,7 +46,7 @@ public class EntranceRows {
             what.code(),
             about,
             token,
-            address,
+            NetworkAddress.alone(address),
             at)
         .note();
   }

@@ -11,6 +11,16 @@ public final class NetworkAddress {
   private NetworkAddress() {}
 
   /**
+   * An address without the network card that it came by, which some have behind a percent sign (RFC
+   * 4007, 11).
+   *
+   * @param address may be null, as the answer is then
+   */
+  static String alone(String address) {
+    return address == null ? null : address.replaceFirst("%.*", "");
+  }
+
+  /**
    * An IPv4 address as it is; of an IPv6 address the first 64 bits, since a household has all the
    * others to itself (RFC 6177).
    *
@@ -20,7 +30,7 @@ public final class NetworkAddress {
     if (address == null) {
       return "unknown";
     }
-    String plain = address.replaceFirst("%.*", "");
+    String plain = alone(address);
     if (!plain.contains(":") || plain.contains(".")) {
       return plain.replaceFirst(".*:", "");
     }

@@ -78,7 +78,7 @@ public class Sessions {
                     hash,
                     now,
                     now,
-                    address,
+                    NetworkAddress.alone(address),
                     user,
                     judged.passwordHash(),
                     judged.asksForCode())
